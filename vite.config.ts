@@ -1,0 +1,52 @@
+/// <reference types="vitest/config" />
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+// A browser is opened only where there is a desktop to open it on.
+const desktop =
+  process.platform === 'darwin' ||
+  process.platform === 'win32' ||
+  Boolean(process.env.DISPLAY ?? process.env.WAYLAND_DISPLAY);
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  build: { target: 'es2022', chunkSizeWarningLimit: 700 },
+  server: { host: '127.0.0.1' },
+  preview: { host: '127.0.0.1', port: 4173, open: desktop && !process.env.CI },
+  test: {
+    reporters: ['default', './tests/closing-line.ts'],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'engine',
+          environment: 'node',
+          include: ['tests/{laws,reference,properties,paper,store}/**/*.test.ts'],
+          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+          testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'page',
+          environment: 'happy-dom',
+          include: ['tests/{worksheets,scenes}/**/*.test.tsx'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
