@@ -171,7 +171,8 @@ export const units = {
     prefixes: 'nµm',
     dimension: 'siemens',
     example: '20 mS',
-    spellings: { mho: 1 },
+    spellings: { mho: 1, 'A/V': 1 },
+    prefixed: ['S', 'A/V'],
   }),
   'H/t²': row('nH', {
     kind: 'an inductance per turn squared',
@@ -356,12 +357,6 @@ export const units = {
     example: '8.854 pF/m',
   }),
   // Heat
-  K: row('K', {
-    kind: 'a temperature difference',
-    dimension: 'K',
-    example: '20 K',
-    spellings: { '°C': 1, degC: 1 },
-  }),
   '°C': row('°C', {
     kind: 'a temperature',
     zero: 273.15,
@@ -369,6 +364,12 @@ export const units = {
     dimension: 'K',
     example: '25 °C',
     spellings: { C: 1, degC: 1 },
+  }),
+  K: row('K', {
+    kind: 'a temperature difference',
+    dimension: 'K',
+    example: '20 K',
+    spellings: { '°C': 1, degC: 1 },
   }),
   'K/W': row('K/W', {
     kind: 'a thermal resistance',
