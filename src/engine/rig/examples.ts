@@ -1,0 +1,59 @@
+import { emptyRig, type Rig } from './document.ts';
+
+/** A rig from plain texts by path. */
+function example(title: string, notes: string, texts: Readonly<Record<string, string>>): Rig {
+  const entries = Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, { text }]));
+  return { ...emptyRig(title), invented: true, notes, entries };
+}
+
+/** The three worked examples. Invented: nobody built them. */
+export const examples: readonly Rig[] = [
+  example(
+    'Forty-metre evening rig',
+    'Invented example. Six crystals of 7.2 MHz, the carrier on their upper skirt: lower sideband, two watts from a 12 V supply.',
+    {
+      'plan.marking': '7.2M',
+      'plan.sideband': 'lower',
+      'plan.supply': '12',
+      'plan.pep': '2',
+      'quartz.fsGiven': '7.2M',
+      'quartz.lmGiven': '30m',
+      'quartz.c0Given': '4p',
+      'quartz.quGiven': '70k',
+      'filter.crystals': '6',
+      'filter.bandwidth': '2400',
+    },
+  ),
+  example(
+    'Twenty-metre upper-sideband rig',
+    'Invented example. Crystals of 14.318 MHz with the carrier below the passband, on the shallow skirt: the harder of the two sidebands.',
+    {
+      'plan.marking': '14.318M',
+      'plan.sideband': 'upper',
+      'plan.supply': '13.8',
+      'plan.pep': '2',
+      'quartz.fsGiven': '14.318M',
+      'quartz.lmGiven': '7.5m',
+      'quartz.c0Given': '3p',
+      'quartz.quGiven': '80k',
+      'filter.crystals': '8',
+      'filter.bandwidth': '2500',
+    },
+  ),
+  example(
+    'Eighty-metre rig that asks too much',
+    'Invented example. Crystals of 3.6864 MHz are asked for 3 kHz and cannot: the Filter sheet shows why and what to change.',
+    {
+      'plan.marking': '3.6864M',
+      'plan.sideband': 'lower',
+      'plan.supply': '12',
+      'plan.pep': '2',
+      'quartz.fsGiven': '3.6864M',
+      'quartz.lmGiven': '130m',
+      'quartz.c0Given': '5.8p',
+      'quartz.quGiven': '90k',
+      'filter.crystals': '6',
+      'filter.bandwidth': '3k',
+    },
+  ),
+];

@@ -1,0 +1,181 @@
+import type { Look, StageWorkings, Working } from '../../fields/workings.ts';
+import { deriveCrystal, type Given, type Way } from './derive.ts';
+import type { quartzFields } from './fields.ts';
+import { typicalCrystal } from './typical.ts';
+
+const load = {
+  value: 20e-12,
+  unit: 'F',
+  says: 'load for which crystals are usually marked',
+} as const;
+const circuit = 'closed form of the equivalent circuit (IEC 60122-1)';
+
+export const quartzWorkings: StageWorkings<typeof quartzFields> = {
+  fs: (look) => {
+    const way = wayOf(look, 'fs');
+    if (way === 'given') return asGiven('f_s', 'quartz.fsGiven');
+    if (way === 'resonance') {
+      return {
+        says: 'Where the reactances of Lm and Cm cancel.',
+        formula: '1 / (2 * pi * sqrt(L_m * C_m))',
+        where: { L_m: 'quartz.lm', C_m: 'quartz.cm' },
+        source: circuit,
+      };
+    }
+    if (way === 'parallel') {
+      return {
+        says: 'Down from the parallel resonance by what Cm and C0 put between the two.',
+        formula: 'f_p / sqrt(1 + C_m / C_0)',
+        where: { f_p: 'quartz.fpGiven', C_m: 'quartz.cm', C_0: 'quartz.c0' },
+        source: circuit,
+      };
+    }
+    return {
+      says: 'Down from the marking by what a 20 pF load would have raised it.',
+      formula: 'f_mark / (1 + C_m / (2 * (C_0 + C_L)))',
+      where: {
+        f_mark: look('plan.marking') === null ? 'plan.nominal' : 'plan.marking',
+        C_m: 'quartz.cm',
+        C_0: 'quartz.c0',
+        C_L: load,
+      },
+      source: 'makers’ notes on load capacitance, first order',
+      assumes: 'The crystal is marked for 20 pF: a guess until fs is measured.',
+    };
+  },
+  lm: (look) =>
+    wayOf(look, 'lm') === 'given'
+      ? asGiven('L_m', 'quartz.lmGiven')
+      : {
+          says: 'The inductance that resonates with Cm at fs.',
+          formula: '1 / ((2 * pi * f_s)^2 * C_m)',
+          where: { f_s: 'quartz.fs', C_m: 'quartz.cm' },
+          source: circuit,
+        },
+  cm: (look) => {
+    const way = wayOf(look, 'cm');
+    if (way === 'given') return asGiven('C_m', 'quartz.cmGiven');
+    if (way === 'resonance') {
+      return {
+        says: 'The capacitance that resonates with Lm at fs.',
+        formula: '1 / ((2 * pi * f_s)^2 * L_m)',
+        where: { f_s: 'quartz.fs', L_m: 'quartz.lm' },
+        source: circuit,
+      };
+    }
+    if (way === 'spacing') {
+      return {
+        says: 'From the distance between the two resonances.',
+        formula: 'C_0 * ((f_p / f_s)^2 - 1)',
+        where: { C_0: 'quartz.c0', f_p: 'quartz.fpGiven', f_s: 'quartz.fs' },
+        source: circuit,
+        assumes: 'C0 is free of the fixture’s stray: half a picofarad too much is 13 % of Cm.',
+      };
+    }
+    return guessed(look, 'cm', 'C_typ', 'F');
+  },
+  rm: (look) => {
+    const way = wayOf(look, 'rm');
+    if (way === 'given') return asGiven('R_m', 'quartz.rmGiven');
+    if (way === 'loss') {
+      return {
+        says: 'The resistance that makes this Q with the reactance of Lm.',
+        formula: '2 * pi * f_s * L_m / Q_u',
+        where: { f_s: 'quartz.fs', L_m: 'quartz.lm', Q_u: 'quartz.qu' },
+        source: circuit,
+      };
+    }
+    return guessed(look, 'rm', 'R_typ', 'Ω');
+  },
+  qu: (look) =>
+    wayOf(look, 'qu') === 'given'
+      ? asGiven('Q_u', 'quartz.quGiven')
+      : {
+          says: 'The reactance of Lm over the loss.',
+          formula: '2 * pi * f_s * L_m / R_m',
+          where: { f_s: 'quartz.fs', L_m: 'quartz.lm', R_m: 'quartz.rm' },
+          source: circuit,
+        },
+  c0: (look) => {
+    const way = wayOf(look, 'c0');
+    if (way === 'given') return asGiven('C_0', 'quartz.c0Given');
+    if (way === 'shunt') {
+      return {
+        says: 'The holder capacitance that puts the parallel resonance there.',
+        formula: 'C_m / ((f_p / f_s)^2 - 1)',
+        where: { C_m: 'quartz.cm', f_p: 'quartz.fpGiven', f_s: 'quartz.fs' },
+        source: circuit,
+      };
+    }
+    return guessed(look, 'c0', 'C_typ', 'F');
+  },
+  fp: (look) =>
+    wayOf(look, 'fp') === 'given'
+      ? asGiven('f_p', 'quartz.fpGiven')
+      : {
+          says: 'Where the crystal above its series resonance is inductive enough to meet C0.',
+          formula: 'f_s * sqrt(1 + C_m / C_0)',
+          where: { f_s: 'quartz.fs', C_m: 'quartz.cm', C_0: 'quartz.c0' },
+          source: circuit,
+        },
+  ratio: {
+    says: 'How much the holder outweighs the quartz.',
+    formula: 'C_0 / C_m',
+    where: { C_0: 'quartz.c0', C_m: 'quartz.cm' },
+    source: 'definition',
+  },
+  marking20: {
+    says: 'In an oscillator that loads it with 20 pF the crystal meets that capacitance plus C0.',
+    formula: 'f_s * sqrt(1 + C_m / (C_0 + C_L))',
+    where: { f_s: 'quartz.fs', C_m: 'quartz.cm', C_0: 'quartz.c0', C_L: load },
+    source: circuit,
+  },
+  ring: {
+    says: 'The time in which the crystal’s oscillation falls to 1/e when left alone.',
+    formula: 'Q_u / (pi * f_s)',
+    where: { Q_u: 'quartz.qu', f_s: 'quartz.fs' },
+    source: 'closed form of a series resonant circuit',
+  },
+};
+
+function asGiven(symbol: string, path: string): Working {
+  return { says: 'As given.', formula: symbol, where: { [symbol]: path }, source: 'as typed' };
+}
+
+function givenOf(look: Look): Given {
+  const at = (key: string) => (look(`quartz.${key}Given`) as number | null) ?? null;
+  return {
+    fs: at('fs'),
+    lm: at('lm'),
+    cm: at('cm'),
+    rm: at('rm'),
+    qu: at('qu'),
+    c0: at('c0'),
+    fp: at('fp'),
+  };
+}
+
+function crystalOf(look: Look) {
+  const holder = look('quartz.holder') as 'full' | 'low' | 'smd';
+  const marking = (look('plan.marking') ?? look('plan.nominal')) as number | null;
+  return deriveCrystal(givenOf(look), (f) => typicalCrystal(f, holder), marking);
+}
+
+const wayOf = (look: Look, key: keyof Given): Way => crystalOf(look)?.ways[key] ?? 'guess';
+
+function guessed(look: Look, key: 'cm' | 'rm' | 'c0', symbol: string, unit: 'F' | 'Ω'): Working {
+  return {
+    says: 'A guess: what is typical of this frequency and holder.',
+    formula: symbol,
+    where: {
+      [symbol]: {
+        value: crystalOf(look)?.values[key] ?? 0,
+        unit,
+        says: 'middle of the usual band for this frequency and holder',
+        source: 'makers’ data and builders’ measurements, from memory',
+      },
+    },
+    source: 'makers’ data and builders’ measurements, from memory; wide',
+    assumes: 'A third either way for Cm, a factor of two for Rm. Measure before buying parts.',
+  };
+}

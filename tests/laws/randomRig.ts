@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import type { InputField } from '../../src/engine/fields/kinds.ts';
+import { formatTrimmed } from '../../src/engine/quantity/format.ts';
+import { emptyRig, type Rig } from '../../src/engine/rig/document.ts';
+import { stages } from '../../src/engine/rig/stages.ts';
+
+/** Paths and declarations of all inputs. */
+export const inputFields: readonly (readonly [string, InputField])[] = stages.flatMap(
+  ({ fields }) =>
+    Object.entries(fields.inputs).map(([key, field]) => [`${fields.key}.${key}`, field] as const),
+);
+
+/** Text that a user might have typed into a field, within its range or its typical band. */
+export function textFor(field: InputField): fc.Arbitrary<string> {
+  if (field.kind === 'choice') return fc.constantFrom(...Object.keys(field.options));
+  if (field.kind === 'count') {
+    const [min, max] = field.range ?? [1, 10];
+    return fc.integer({ min, max }).map(String);
+  }
+  const [low, high] = field.typical ?? near(field.default) ?? field.range ?? [0, 1];
+  const unit = field.unit;
+  return fc
+    .double({ min: 0, max: 1, noNaN: true })
+    .map((t) => formatTrimmed(low > 0 ? low * (high / low) ** t : low + (high - low) * t, unit, 6));
+}
+
+function near(value: number | null | undefined): [number, number] | null {
+  if (value === null || value === undefined || value <= 0) return null;
+  return [value * 0.8, value * 1.25];
+}
+
+/** A rig with crystals that exist, and a random half of the other fields said. */
+export const randomRig: fc.Arbitrary<Rig> = fc
+  .record({
+    mark: fc.constantFrom('3.6864M', '4.9152M', '7.2M', '9M', '10M', '14.318M'),
+    said: fc.tuple(
+      ...inputFields.map(([path, field]) =>
+        fc.option(textFor(field), { nil: null, freq: 2 }).map((text) => [path, text] as const),
+      ),
+    ),
+  })
+  .map(({ mark, said }) => {
+    const entries: Record<string, { text: string }> = {};
+    for (const [path, text] of said) {
+      const free = /^(plan\.(frequency|marking)|quartz\..*Given|carrier\.frequency)$/.test(path);
+      if (text !== null && !free) entries[path] = { text };
+    }
+    entries['plan.marking'] = { text: mark };
+    return { ...emptyRig('random'), entries };
+  });
