@@ -1,0 +1,81 @@
+/** Noise that an antenna picks up at one kind of place. */
+export interface NoiseClass {
+  readonly name: string;
+  /** Median external noise figure Fam = c − d·log10(f/MHz), dB over kT0B. */
+  readonly c: number;
+  readonly d: number;
+  /** Upper and lower decile of its variation in time and place, dB over and under the median. */
+  readonly upper: number | null;
+  readonly lower: number | null;
+  /** Hz, where the line holds. */
+  readonly from: number;
+  readonly to: number;
+  readonly source: string;
+}
+
+export type NoiseClassKey = 'city' | 'residential' | 'rural' | 'quietRural' | 'galactic';
+
+const source = 'ITU-R P.372, man-made noise, table of c and d (seen second-hand, several agree)';
+
+/** Man-made noise by place, and the galaxy as the least there can be, for a short vertical antenna. */
+export const noiseClasses: Readonly<Record<NoiseClassKey, NoiseClass>> = {
+  city: {
+    name: 'City',
+    c: 76.8,
+    d: 27.7,
+    upper: 11.0,
+    lower: 6.7,
+    from: 0.3e6,
+    to: 250e6,
+    source,
+  },
+  residential: {
+    name: 'Residential',
+    c: 72.5,
+    d: 27.7,
+    upper: 10.6,
+    lower: 5.3,
+    from: 0.3e6,
+    to: 250e6,
+    source,
+  },
+  rural: {
+    name: 'Rural',
+    c: 67.2,
+    d: 27.7,
+    upper: 9.2,
+    lower: 4.6,
+    from: 0.3e6,
+    to: 250e6,
+    source,
+  },
+  quietRural: {
+    name: 'Quiet rural',
+    c: 53.6,
+    d: 28.6,
+    upper: null,
+    lower: null,
+    from: 0.3e6,
+    to: 30e6,
+    source,
+  },
+  galactic: {
+    name: 'Galaxy only (above the critical frequency)',
+    c: 52,
+    d: 23,
+    upper: 2,
+    lower: 2,
+    from: 3e6,
+    to: 100e6,
+    source: 'ITU-R P.372, galactic noise (c, d seen second-hand; deciles from memory)',
+  },
+};
+
+/**
+ * Median external noise figure of a place, dB over kT0B.
+ * @param frequency Hz; outside the class's range the line is only carried on
+ */
+export function externalNoise(place: NoiseClassKey, frequency: number): number {
+  const { c, d } = noiseClasses[place];
+  return c - d * Math.log10(frequency / 1e6);
+}
