@@ -113,7 +113,7 @@ function significant(scaled: number, digits: number): string {
 }
 
 function powerOfTen(value: number, digits: number, trim = false): string {
-  const [mantissa = '', exponent = ''] = value.toExponential(digits - 1).split('e');
+  const [mantissa = '', exponent = ''] = value.toExponential(Math.max(0, digits - 1)).split('e');
   const raised = exponent.replace('+', '').replace(/./g, (sign) => superscripts[sign] ?? '');
   return `${pretty(trim ? trimZeros(mantissa) : mantissa)}×10${raised}`;
 }
