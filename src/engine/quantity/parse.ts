@@ -30,8 +30,8 @@ export function parse(text: string, unit: Unit, options: { across?: number } = {
 
 /** Has it operators, balanced brackets, and only characters an expression may have? */
 function looksLikeExpression(text: string): boolean {
-  if (!/[-+*/^(|]/.test(text.slice(1)) && !text.startsWith('(')) return false;
-  if (!/\d|pi/.test(text) || !/^[\p{L}\d .,+\-*/^()|%°²³_]+$/u.test(text)) return false;
+  if (!/[-+*/^(|]|pi|π/.test(text.slice(1)) && !/^(\(|pi$|π$)/.test(text)) return false;
+  if (!/\d|pi|π/.test(text) || !/^[\p{L}\d .,+\-*/^()|%°²³_]+$/u.test(text)) return false;
   let depth = 0;
   for (const character of text) {
     if (character === '(') depth += 1;

@@ -55,9 +55,10 @@ export function unitSpelled(letters: string): Unit | null {
 /** The power of ten that a prefix letter stands for before this unit, or null. */
 export function prefixOf(letters: string, unit: Unit): number | null {
   const plain = letters === 'meg' || letters === 'Meg' ? 'M' : letters;
+  if ([...plain].length !== 1) return null;
   const meant = unit === 'Hz' ? (hertzPrefix[plain] ?? plain) : (easyPrefix[plain] ?? plain);
   if (meant === '' || (unit === 'Hz' && !'kMGT'.includes(meant))) return null;
-  return prefixPower[meant] ?? null;
+  return Object.hasOwn(prefixPower, meant) ? (prefixPower[meant] ?? null) : null;
 }
 
 const hertzPrefix: Readonly<Record<string, string>> = { K: 'k', m: 'M', g: 'G' };

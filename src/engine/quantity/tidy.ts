@@ -12,6 +12,7 @@ export function tidy(text: string): string {
         const plain = [...digits].map((digit) => raised.indexOf(digit)).join('');
         return `e${sign === '⁻' ? '-' : ''}${plain}`;
       })
+      .replace(/(?<=[\d)])([²³])/g, (_, power: string) => (power === '²' ? '^2' : '^3'))
       .normalize('NFKC')
       .replace(/μ/g, 'µ')
       .replace(/[\u2010-\u2015\u2212]/g, '-')
