@@ -19,17 +19,19 @@ export const grounds = {
 /** Wave impedance of free space over 2π, Ω: the "60" in ε − j60λσ, unrounded. */
 export const DISPLACEMENT = 376.730313668 / (2 * Math.PI);
 
-/** A reflection coefficient: real and imaginary part, phase reference at the ground. */
+/** A reflection coefficient. */
 export interface Reflection {
-  readonly real: number;
-  readonly imaginary: number;
+  /** Ratio of the reflected wave to the arriving one. */
+  readonly size: number;
+  /** Phase turn at the ground, rad: near π for a grazing ray. */
+  readonly turn: number;
 }
 
 /**
  * Plane-wave reflection coefficient of flat, smooth ground.
  *
  * Time convention e^{jωt}, complex permittivity ε − j60λσ. Surface and ground waves are not in it.
- * Source: Fresnel's equations (ITU-R P.527 annex for the complex permittivity).
+ * Source: Fresnel's equations (ITU-R P.527 for the complex permittivity).
  *
  * @param grazing angle between ray and ground, rad, > 0
  * @param frequency Hz
@@ -42,30 +44,25 @@ export function reflection(
   ground: Ground,
   polarisation: 'horizontal' | 'vertical',
 ): Reflection {
-  const epsilon = ground.permittivity;
-  const lossy = -(DISPLACEMENT * ground.conductivity * SPEED_OF_LIGHT) / frequency;
-  const sine = Math.sin(grazing);
-  // root = √(ε − cos²ψ), the branch with a negative imaginary part
-  const under = epsilon - Math.cos(grazing) ** 2;
-  const size = Math.hypot(under, lossy);
-  const rootRe = Math.sqrt((size + under) / 2);
-  const rootIm = -Math.sqrt((size - under) / 2);
-  const scaleRe = polarisation === 'vertical' ? epsilon * sine : sine;
-  const scaleIm = polarisation === 'vertical' ? lossy * sine : 0;
-  const topRe = scaleRe - rootRe;
-  const topIm = scaleIm - rootIm;
-  const botRe = scaleRe + rootRe;
-  const botIm = scaleIm + rootIm;
-  const square = botRe * botRe + botIm * botIm;
+  const loss = (DISPLACEMENT * ground.conductivity * SPEED_OF_LIGHT) / frequency;
+  // root √(ε − jloss − cos²ψ) = p − jq
+  const under = ground.permittivity - Math.cos(grazing) ** 2;
+  const size = Math.hypot(under, loss);
+  const p = Math.sqrt((size + under) / 2);
+  const q = loss / (2 * p);
+  // the term in front of the root: sin ψ, or (ε − jloss) sin ψ, as a − jb
+  const upright = polarisation === 'vertical';
+  const a = Math.sin(grazing) * (upright ? ground.permittivity : 1);
+  const b = Math.sin(grazing) * (upright ? loss : 0);
   return {
-    real: (topRe * botRe + topIm * botIm) / square,
-    imaginary: (topIm * botRe - topRe * botIm) / square,
+    size: Math.hypot(a - p, q - b) / Math.hypot(a + p, q + b),
+    turn: Math.atan2(q - b, a - p) + Math.atan2(q + b, a + p),
   };
 }
 
 /**
  * What the ground-reflected ray adds to or takes from the direct one, dB over free space.
- * Between +6 dB and a deep null; near −20 log of the distance when both antennas are low.
+ * Between +6 dB and a deep null; falling as the square of distance when both antennas are low.
  *
  * Flat ground, isotropic antennas of one polarisation. Source: two-ray model, closed form.
  *
@@ -87,8 +84,6 @@ export function twoRayGain(
   // difference of the two lengths without cancellation
   const longer = (4 * own * far) / (direct + bounced);
   const lag = (2 * Math.PI * longer * frequency) / SPEED_OF_LIGHT;
-  const ratio = direct / bounced;
-  const real = 1 + ratio * (mirror.real * Math.cos(lag) + mirror.imaginary * Math.sin(lag));
-  const imaginary = ratio * (mirror.imaginary * Math.cos(lag) - mirror.real * Math.sin(lag));
-  return 20 * Math.log10(Math.hypot(real, imaginary));
+  const second = (mirror.size * direct) / bounced;
+  return 10 * Math.log10(1 + second * second + 2 * second * Math.cos(mirror.turn - lag));
 }

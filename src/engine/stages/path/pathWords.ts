@@ -1,0 +1,45 @@
+import { type NoiseClassKey, noiseClasses } from '../../data/noiseClasses.ts';
+import { format } from '../../quantity/format.ts';
+import { pathFields } from './fields.ts';
+import type { SpeechGrade } from './speechGrade.ts';
+
+const said = pathFields.results.speech.options;
+
+/**
+ * Whether speech gets through, in a sentence.
+ *
+ * @param low grade at the low end of the spread
+ * @param likely grade at the estimate
+ * @param high grade at the high end
+ */
+export function verdict(low: SpeechGrade, likely: SpeechGrade, high: SpeechGrade): string {
+  const first =
+    likely === 'none' ? 'Speech is not readable' : `Speech gets through, ${said[likely]}`;
+  if (low === likely && high === likely) return `${first}, on poor evenings and good ones alike.`;
+  return `${first}; on a poor evening ${said[low]}, on a good one ${said[high]}.`;
+}
+
+/**
+ * Why the estimate spreads, in words.
+ *
+ * @param route way the signal goes
+ * @param place noise class at the other end, or null where it is not known
+ * @param spread dB
+ */
+export function cause(route: string, place: NoiseClassKey | null, spread: number): string {
+  const band = format(spread, 'dB', 3);
+  const noise = noiseOf(place);
+  if (route === 'skyWave') {
+    return `±${band} or more: the layer’s critical frequency and absorption change from day to day, the signal fades within seconds, antennas differ with height and ground, and ${noise}.`;
+  }
+  if (route === 'twoRay') {
+    return `±${band} or more: real ground is neither flat nor even, so the depth of every null is a guess, obstacles and the surface wave are left out, and ${noise}.`;
+  }
+  return `±${band} or more: the ground and every obstacle are left out, and ${noise}.`;
+}
+
+function noiseOf(place: NoiseClassKey | null): string {
+  const row = place === null ? null : noiseClasses[place];
+  if (!row || row.upper === null || row.lower === null) return 'man-made noise differs by place';
+  return `noise of this class lies up to ${row.upper} dB above and ${row.lower} dB below its median (ITU-R P.372 deciles)`;
+}

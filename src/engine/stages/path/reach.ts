@@ -1,0 +1,19 @@
+/** What arrives at one distance. */
+export interface Arrival {
+  /** 0 where there is no hop. */
+  readonly hops: number;
+  /** dB */
+  readonly loss: number;
+}
+
+/** How many distances the chart shows. */
+export const REACH_POINTS = 81;
+
+/**
+ * Distances of the chart, m: even steps from the first step to the end.
+ *
+ * @param end farthest distance, m
+ */
+export function reachDistances(end: number): Float64Array {
+  return Float64Array.from({ length: REACH_POINTS }, (_, i) => (end * (i + 1)) / REACH_POINTS);
+}

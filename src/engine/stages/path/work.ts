@@ -1,0 +1,318 @@
+import { noResults, type Problem, type Seen, type Work } from '../../fields/stage.ts';
+import { powerRatioOfDb } from '../../quantity/decibel.ts';
+import { format } from '../../quantity/format.ts';
+import { dbmOfWatts } from '../../quantity/power.ts';
+import type { filterFields } from '../filter/fields.ts';
+import type { outputFields } from '../output/fields.ts';
+import type { planFields } from '../plan/fields.ts';
+import type { receiveFields } from '../receive/fields.ts';
+import { absorptionIndex } from './absorption.ts';
+import { exposureDistance, exposureLimits } from './exposure.ts';
+import { exposureAdvice } from './exposureAdvice.ts';
+import { fieldStrength } from './fieldStrength.ts';
+import { pathFields } from './fields.ts';
+import { freeSpaceLoss, SPEED_OF_LIGHT } from './freeSpaceLoss.ts';
+import { hopReach } from './hop.ts';
+import { lineRay, type Sight } from './lineRay.ts';
+import { cause, verdict } from './pathWords.ts';
+import { radioHorizon } from './radioHorizon.ts';
+import { type Arrival, reachDistances } from './reach.ts';
+import type { pathReads } from './reads.ts';
+import { skipDistance } from './skipDistance.ts';
+import { type Sky, skyRay } from './skyRay.ts';
+import { overS9, sReport, sUnits } from './sMeter.ts';
+import { requiredDensity, speechGrade } from './speechGrade.ts';
+import { declinations, sunZenith } from './sun.ts';
+import { grounds } from './twoRay.ts';
+import { dayShare, typicalCritical } from './typicalCritical.ts';
+
+type PathSeen = Seen<
+  | typeof planFields
+  | typeof filterFields
+  | typeof outputFields
+  | typeof receiveFields
+  | typeof pathFields,
+  typeof pathReads
+>;
+type Results = Work<typeof pathFields>['results'];
+type Part = Partial<Results>;
+
+/** The greatest field enhancement to reckon with over ground. Source: FCC OET Bulletin 65. */
+export const GROUND_ENHANCEMENT = 1.6;
+/** Up to this share of the MUF a path is open on nine days in ten (CCIR, from memory). */
+export const WORKING_SHARE = 0.85;
+
+/** What is left of the signal at the other end, and whether speech gets through. */
+export function workPath(seen: PathSeen): Work<typeof pathFields> {
+  const problems: Problem[] = [];
+  const power = seen.power ?? seen.pep;
+  if (seen.power === null) {
+    problems.push({
+      field: 'plan.pep',
+      weight: 'warns',
+      says: 'Output has no answer yet: reckoned with the power wanted.',
+    });
+  }
+  const eirp = power * powerRatioOfDb(seen.gain - seen.feedLoss);
+  const way = seen.route === 'skyWave' ? bySky(seen) : bySight(seen);
+  problems.push(...way.problems);
+  const results: Results = {
+    ...noResults(pathFields),
+    ...way.part,
+    eirp,
+    cause: cause(seen.route, seen.place, seen.spread),
+    ...arriving(seen, eirp, way.part),
+    ...exposed(seen.frequency, eirp * seen.duty),
+    reach: reachCurve(seen, eirp, way),
+  };
+  if (results.snr === null && results.received !== null) problems.push(waitsForNoise(seen));
+  const typical = seen.route === 'skyWave' && seen.foF2 === null;
+  return {
+    results,
+    problems,
+    origins: { critical: typical ? 'typical' : seen.foF2 === null ? 'worked' : 'typed' },
+  };
+}
+
+interface Way {
+  readonly part: Part;
+  readonly problems: readonly Problem[];
+  /** The same way over another distance; null where nothing arrives. */
+  readonly over: (distance: number) => Arrival | null;
+  /** End of the chart, m. */
+  readonly end: number;
+}
+
+function bySky(seen: PathSeen): Way {
+  const { frequency, distance, layerHeight: height, lowest } = seen;
+  const hourAngle = ((seen.hour - 43_200) / 86_400) * 2 * Math.PI;
+  const zenith = sunZenith(seen.latitude, declinations[seen.season], hourAngle);
+  const share = dayShare(zenith);
+  const critical = seen.foF2 ?? typicalCritical(seen.season, seen.sunspots, share);
+  const index = absorptionIndex(seen.sunspots, zenith);
+  const sky: Sky = { frequency, height, critical, lowest, index, gyro: seen.gyro };
+  const ray = skyRay(distance, seen.hops, sky);
+  const skip = skipDistance(frequency, critical, height);
+  const mufShare = frequency / ray.muf;
+  const opening = mufShare <= WORKING_SHARE ? 'holds' : mufShare <= 1 ? 'close' : 'fails';
+  const hidden = ray.elevation < 0;
+  const part: Part = {
+    hopCount: ray.hops,
+    hopDistance: ray.hopDistance,
+    longestHop: hopReach(0, height),
+    usableHop: hopReach(lowest, height),
+    elevation: ray.elevation,
+    zenith,
+    dayShare: share,
+    critical,
+    skip,
+    index,
+    ...(hidden ? {} : { secant: ray.secant, muf: ray.muf, mufShare, opening }),
+    ...(ray.open
+      ? {
+          absorption: ray.absorption,
+          groundLoss: ray.groundLoss,
+          length: ray.length,
+          spreading: freeSpaceLoss(frequency, ray.length),
+          loss: ray.loss,
+        }
+      : {}),
+  };
+  return {
+    part,
+    problems: skyProblems(seen, ray, skip),
+    over: (d) => {
+      const { open, hops, loss } = skyRay(d, null, sky);
+      return open ? { hops, loss } : null;
+    },
+    end: Math.max(4e6, 1.25 * distance),
+  };
+}
+
+function skyProblems(
+  seen: PathSeen,
+  ray: { elevation: number; hops: number; muf: number; hopDistance: number },
+  skip: number | null,
+): Problem[] {
+  const mhz = (f: number) => format(f, 'Hz', 3);
+  // Is the Earth in the way?
+  if (ray.elevation < 0) {
+    return [
+      {
+        field: 'path.hops',
+        weight: 'stops',
+        says: `A hop of ${format(ray.hopDistance, 'm', 4)} is too long: at this height the longest is ${format(hopReach(0, seen.layerHeight), 'm', 4)}.`,
+        try: 'More hops, or leave the field blank.',
+      },
+    ];
+  }
+  // Does the layer let it through?
+  if (seen.frequency > ray.muf) {
+    const nearest =
+      skip === null
+        ? 'Even the flattest ray goes through: a lower band or another hour.'
+        : `Nothing nearer than ${format(skip, 'm', 3)} is reached: farther away, a lower band, or another hour.`;
+    return [
+      {
+        field: 'path.distance',
+        weight: 'stops',
+        says: `The layer returns at most ${mhz(ray.muf)} at this slant; ${mhz(seen.frequency)} goes through.`,
+        try: nearest,
+      },
+    ];
+  }
+  if (seen.frequency > WORKING_SHARE * ray.muf) {
+    return [
+      {
+        field: 'path.distance',
+        weight: 'warns',
+        says: `${mhz(seen.frequency)} is near the highest frequency returned, ${mhz(ray.muf)}: the path is open on some days only.`,
+        try: 'A lower band, or another hour.',
+      },
+    ];
+  }
+  return [];
+}
+
+function bySight(seen: PathSeen): Way {
+  const { frequency, distance, height, farHeight, polarisation } = seen;
+  const ground = seen.route === 'twoRay' ? grounds[seen.ground] : null;
+  const sight: Sight = { frequency, height, farHeight, ground, polarisation };
+  const horizon = radioHorizon(height, farHeight);
+  const over = (d: number) => (d <= horizon ? { hops: 0, loss: lineRay(d, sight).loss } : null);
+  if (distance > horizon) {
+    return {
+      part: { horizon },
+      over,
+      end: horizon,
+      problems: [
+        {
+          field: 'path.distance',
+          weight: 'stops',
+          says: `${format(distance, 'm', 3)} lies beyond the radio horizon of ${format(horizon, 'm', 3)} from these heights.`,
+          try: 'Higher antennas, a shorter distance, or the way by the F2 layer.',
+        },
+      ],
+    };
+  }
+  const ray = lineRay(distance, sight);
+  return {
+    part: {
+      horizon,
+      length: ray.length,
+      spreading: freeSpaceLoss(frequency, ray.length),
+      loss: ray.loss,
+      ...(ray.mirror
+        ? {
+            grazing: ray.grazing,
+            mirrorSize: ray.mirror.size,
+            mirrorTurn: ray.mirror.turn,
+            groundRay: ray.groundRay,
+          }
+        : {}),
+    },
+    problems: [],
+    over,
+    end: horizon,
+  };
+}
+
+/** From the path loss to the other operator's ear. */
+function arriving(seen: PathSeen, eirp: number, { loss, length, spreading }: Part): Part {
+  if (loss == null || length == null || spreading == null) return {};
+  const received = receivedLevel(seen, eirp, loss);
+  const free = 20 * Math.log10(fieldStrength(eirp, length) / 1e-6);
+  const part: Part = {
+    received,
+    field: free - (loss - spreading),
+    sUnits: sUnits(received),
+    overS9: overS9(received),
+    report: sReport(received),
+  };
+  const noise = noiseLevel(seen);
+  if (noise === null || seen.bandwidth === null) return part;
+  return { ...part, noise, ...understood(seen, received - noise, seen.bandwidth) };
+}
+
+const receivedLevel = (seen: PathSeen, eirp: number, loss: number) =>
+  dbmOfWatts(eirp) - loss + seen.farGain - seen.farFeedLoss;
+
+/** Band noise behind the feed line, and the receiver's own, dBm; null until Receive knows. */
+function noiseLevel({ bandNoise, floor, farFeedLoss }: PathSeen): number | null {
+  if (bandNoise === null || floor === null) return null;
+  return 10 * Math.log10(powerRatioOfDb(bandNoise - farFeedLoss) + powerRatioOfDb(floor));
+}
+
+function understood(seen: PathSeen, snr: number, bandwidth: number): Part {
+  const { spread } = seen;
+  const required = requiredDensity[seen.route === 'skyWave' ? 'fading' : 'stable'];
+  const density = snr + 10 * Math.log10(bandwidth);
+  const speech = speechGrade(density, required);
+  const speechLow = speechGrade(density - spread, required);
+  const speechHigh = speechGrade(density + spread, required);
+  return {
+    snr,
+    snrLow: snr - spread,
+    snrHigh: snr + spread,
+    density,
+    grades: (['justUsable', 'marginal', 'good'] as const).map((grade) => ({
+      grade,
+      needed: required[grade],
+      spare: density - required[grade],
+    })),
+    speech,
+    speechLow,
+    speechHigh,
+    verdict: verdict(speechLow, speech, speechHigh),
+  };
+}
+
+function waitsForNoise(seen: PathSeen): Problem {
+  const at = seen.bandwidth === null ? 'filter.noiseBandwidth' : 'receive.floor';
+  return {
+    field: at,
+    weight: 'stops',
+    says: `Signal over noise waits for ${seen.bandwidth === null ? 'Filter' : 'Receive'}.`,
+  };
+}
+
+function exposed(frequency: number, meanEirp: number): Part {
+  const publicLimit = exposureLimits.public.field(frequency);
+  const occupationalLimit = exposureLimits.occupational.field(frequency);
+  const icnirpLimit = exposureLimits.icnirp.field(frequency);
+  const publicDistance = exposureDistance(meanEirp, publicLimit);
+  const icnirpDistance = exposureDistance(meanEirp, icnirpLimit);
+  const keepAway = GROUND_ENHANCEMENT * Math.max(publicDistance, icnirpDistance);
+  const nearField = SPEED_OF_LIGHT / (2 * Math.PI * frequency);
+  return {
+    meanEirp,
+    publicLimit,
+    publicDistance,
+    occupationalLimit,
+    occupationalDistance: exposureDistance(meanEirp, occupationalLimit),
+    icnirpLimit,
+    icnirpDistance,
+    keepAway,
+    nearField,
+    exposureAdvice: exposureAdvice(keepAway, nearField),
+  };
+}
+
+/** The same way over distance; null where nothing arrives anywhere. */
+function reachCurve(seen: PathSeen, eirp: number, way: Way): Results['reach'] {
+  const noise = noiseLevel(seen);
+  const points = [...reachDistances(way.end)].flatMap((distance) => {
+    const arrival = way.over(distance);
+    return arrival ? [{ distance, ...arrival }] : [];
+  });
+  if (points.length === 0) return null;
+  const levels = points.map(({ loss }) => receivedLevel(seen, eirp, loss));
+  return {
+    distance: Float64Array.from(points, (p) => p.distance),
+    hops: Float64Array.from(points, (p) => p.hops),
+    loss: Float64Array.from(points, (p) => p.loss),
+    received: Float64Array.from(levels),
+    sUnits: Float64Array.from(levels, sUnits),
+    snr: Float64Array.from(noise === null ? [] : levels, (l) => l - (noise ?? 0)),
+  };
+}
