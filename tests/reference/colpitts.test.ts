@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import {
-  crystalReactance,
-  crystalResistance,
   type Divider,
   dividerCapacitance,
   loopSlope,
   negativeResistance,
   type OscillatorCrystal,
   pulledFrequency,
+  reactanceAt,
+  resistanceAt,
 } from '../../src/engine/circuit/colpitts.ts';
 import { type AcRun, bleeders, simulateAc, value } from './simulator.ts';
 
@@ -69,7 +69,7 @@ describe('pulls of a 9 MHz crystal', () => {
 test('3010 Hz above 7.2 MHz take about 15.5 pF', () => {
   const x = crystal(7.2e6, 30e-3, 70_000, 4 * pF);
   const f = x.fs + 3010;
-  const load = 1 / (2 * Math.PI * f * crystalReactance(x, f));
+  const load = 1 / (2 * Math.PI * f * reactanceAt(x, f));
   expect(load / pF).toBeCloseTo(15.5, 1);
 });
 
@@ -98,7 +98,7 @@ test.each([
 test('resistance at a load', () => {
   const x = crystal(7.2e6, 30e-3, 70_000, 4 * pF);
   const f = pulled(x, 15.5 * pF);
-  expect(crystalResistance(x, f) / (x.rm * (1 + 4 / 15.5) ** 2)).toBeCloseTo(1, 4);
+  expect(resistanceAt(x, f) / (x.rm * (1 + 4 / 15.5) ** 2)).toBeCloseTo(1, 4);
 });
 
 interface Oscillator {
@@ -210,7 +210,7 @@ describe('against the simulator', () => {
       const gm = 0.02;
       const run = await simulateAc(openLoop(of, gm), { from: f, to: f, points: 1 });
       const negative = negativeResistance(of.divider, f, gm);
-      const positive = crystalResistance(of.x, f);
+      const positive = resistanceAt(of.x, f);
       const theirs = impedance(run).r[0] ?? 0;
       // The two nearly cancel in places, so against their size; the simulator keeps 1e-11 of Lm's reactance.
       const off = Math.abs(negative + positive - theirs);

@@ -33,7 +33,7 @@ export function dividerCapacitance({ c1, c2, base }: Divider): number {
  * @param f frequency, Hz
  * Source: closed form of the equivalent circuit, IEC 60122-1.
  */
-export function crystalReactance({ fs, lm, rm, c0 }: OscillatorCrystal, f: number): number {
+export function reactanceAt({ fs, lm, rm, c0 }: OscillatorCrystal, f: number): number {
   const xm = (2 * Math.PI * lm * (f - fs) * (f + fs)) / f;
   const b0 = 2 * Math.PI * f * c0;
   const a = 1 - b0 * xm;
@@ -46,7 +46,7 @@ export function crystalReactance({ fs, lm, rm, c0 }: OscillatorCrystal, f: numbe
  * makers' formula, to within (ωC0·Rm)².
  * @param f frequency, Hz
  */
-export function crystalResistance({ fs, lm, rm, c0 }: OscillatorCrystal, f: number): number {
+export function resistanceAt({ fs, lm, rm, c0 }: OscillatorCrystal, f: number): number {
   const xm = (2 * Math.PI * lm * (f - fs) * (f + fs)) / f;
   const b0 = 2 * Math.PI * f * c0;
   const a = 1 - b0 * xm;
