@@ -14,37 +14,33 @@ export function decadeOf(series: Series): readonly number[] {
   return decades[series];
 }
 
-/** Every value of a series from `low` to `high`, both included, rising. */
+/** Every value of a series from `low` to `high`, both included, rising; within 1e-18 … 1e12. */
 export function preferredBetween(low: number, high: number, series: Series): number[] {
-  if (!(low > 0) || !(high >= low) || !Number.isFinite(high)) return [];
-  const found: number[] = [];
-  const last = Math.floor(Math.log10(high)) + 1;
-  for (let power = Math.floor(Math.log10(low)) - 1; power <= last; power += 1) {
-    for (const value of decades[series]) {
-      const scaled = Number(`${value}e${power}`);
-      if (scaled >= low * (1 - 1e-12) && scaled <= high * (1 + 1e-12)) found.push(scaled);
-    }
-  }
-  return found;
+  if (!(high >= low)) return [];
+  const all = everyValue(series);
+  return all.slice(firstFrom(all, low * (1 - slack)), firstFrom(all, high * (1 + slack)));
 }
 
 /**
- * The preferred value nearest by ratio.
+ * The preferred value that departs least from `value` in per cent.
  * @param value above 0, in any unit
+ * @return NaN for what has no preferred value near it: zero, negative, beyond 1e-18 … 1e12
  */
 export function nearest(value: number, series: Series): number {
   const [low, high] = [preferredBelow(value, series), preferredAbove(value, series)];
-  return value / low <= high / value ? low : high;
+  return value - low <= high - value ? low : high;
 }
 
-/** The greatest preferred value not above `value`. */
+/** The greatest preferred value not above `value`, NaN where there is none. */
 export function preferredBelow(value: number, series: Series): number {
-  return preferredBetween(value / 10, value, series).at(-1) ?? value;
+  const all = everyValue(series);
+  return value > 0 ? (all[firstFrom(all, value * (1 + slack)) - 1] ?? Number.NaN) : Number.NaN;
 }
 
-/** The smallest preferred value not below `value`. */
+/** The smallest preferred value not below `value`, NaN where there is none. */
 export function preferredAbove(value: number, series: Series): number {
-  return preferredBetween(value, value * 10, series)[0] ?? value;
+  const all = everyValue(series);
+  return value > 0 ? (all[firstFrom(all, value * (1 - slack))] ?? Number.NaN) : Number.NaN;
 }
 
 /** One or two preferred values whose sum comes nearest. */
@@ -65,7 +61,8 @@ export interface Pair {
 export function bestPair(value: number, series: Series, smallest = 0): Pair {
   const single = nearest(value, series);
   let best: Pair = { parts: [single], sum: single, error: single / value - 1 };
-  for (const large of preferredBetween(value / 2, value, series)) {
+  // Two equal parts may both lie just below half.
+  for (const large of preferredBetween(preferredBelow(value / 2, series), value, series)) {
     const rest = value - large;
     if (rest < Math.max(smallest * 0.5, value / 2000)) continue;
     for (const small of [preferredBelow(rest, series), preferredAbove(rest, series)]) {
@@ -75,6 +72,32 @@ export function bestPair(value: number, series: Series, smallest = 0): Pair {
     }
   }
   return best;
+}
+
+// A value reckoned from preferred ones still counts as preferred.
+const slack = 1e-12;
+
+/** Place of the first value that is not below `low`. */
+function firstFrom(all: readonly number[], low: number): number {
+  let [from, to] = [0, all.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((all[middle] ?? 0) < low) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+}
+
+const kept = new Map<Series, readonly number[]>();
+
+function everyValue(series: Series): readonly number[] {
+  const had = kept.get(series);
+  if (had) return had;
+  const made = Array.from({ length: 30 }, (_, decade) => decade - 18).flatMap((power) =>
+    decades[series].map((value) => Number(`${value}e${power}`)),
+  );
+  kept.set(series, made);
+  return made;
 }
 
 const every = (step: number): number[] => e24.filter((_, index) => index % step === 0);
