@@ -50,6 +50,8 @@ export interface BenchState {
   readonly reader: 'plain' | 'full';
   /** Not saved. */
   readonly notice: Notice | null;
+  /** Not saved: all sheets are on the page, for paper. */
+  readonly printing: boolean;
   /** Not saved: path of the result whose workings are open. */
   readonly open: { readonly path: string; readonly index: number } | null;
 
@@ -67,6 +69,7 @@ export interface BenchState {
   setReader(reader: BenchState['reader']): void;
   tell(notice: Notice | null): void;
   openWorking(path: string | null, index?: number): void;
+  setPrinting(printing: boolean): void;
 }
 
 const DEEPEST_UNDO = 200;
@@ -97,6 +100,7 @@ export const useBench = create<BenchState>()((set, get) => {
     scheme: 'auto',
     reader: 'plain',
     notice: null,
+    printing: false,
     open: null,
 
     say: (path, label, text, from) => change(withEntry(get().rig, path, text, from), label, path),
@@ -143,6 +147,7 @@ export const useBench = create<BenchState>()((set, get) => {
     setView: (view) => set({ view }),
     setScheme: (scheme) => set({ scheme }),
     setReader: (reader) => set({ reader }),
+    setPrinting: (printing) => set({ printing }),
     tell: (notice) => set({ notice }),
     openWorking: (path, index = 0) => set({ open: path === null ? null : { path, index } }),
   };

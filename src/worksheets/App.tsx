@@ -1,0 +1,68 @@
+import { useEffect } from 'react';
+import { Page } from '../design/Page.tsx';
+import { stages } from '../engine/rig/stages.ts';
+import { useBench } from '../store/store.ts';
+import { BenchSheet } from './bench/BenchSheet.tsx';
+import { CarrierSheet } from './carrier/CarrierSheet.tsx';
+import { FilterSheet } from './filter/FilterSheet.tsx';
+import { Foot } from './frame/Foot.tsx';
+import { Menu } from './frame/Menu.tsx';
+import { Notices } from './frame/Notices.tsx';
+import { RigTitle } from './frame/RigTitle.tsx';
+import { Undo } from './frame/Undo.tsx';
+import { useAddress } from './frame/useAddress.ts';
+import { WayAround } from './frame/WayAround.tsx';
+import { OutputSheet } from './output/OutputSheet.tsx';
+import { PathSheet } from './path/PathSheet.tsx';
+import { PlanSheet } from './plan/PlanSheet.tsx';
+import { QuartzSheet } from './quartz/QuartzSheet.tsx';
+import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
+import { TransmitSheet } from './transmit/TransmitSheet.tsx';
+import { WindingsSheet } from './windings/WindingsSheet.tsx';
+
+const sheets = {
+  plan: PlanSheet,
+  quartz: QuartzSheet,
+  filter: FilterSheet,
+  carrier: CarrierSheet,
+  transmit: TransmitSheet,
+  output: OutputSheet,
+  windings: WindingsSheet,
+  receive: ReceiveSheet,
+  path: PathSheet,
+  bench: BenchSheet,
+} as const;
+
+/** The whole bench: one worksheet at a time on the page, all of them on paper. */
+export function App() {
+  const current = useBench((s) => s.sheet);
+  const view = useBench((s) => s.view);
+  const scheme = useBench((s) => s.scheme);
+  const printing = useBench((s) => s.printing);
+  useAddress();
+  useEffect(() => {
+    const { dataset } = document.documentElement;
+    dataset.view = view;
+    if (scheme === 'auto') delete dataset.scheme;
+    else dataset.scheme = scheme;
+  }, [view, scheme]);
+  const Current = sheets[current];
+  const here = stages.find((s) => s.fields.key === current)?.fields.title ?? current;
+  return (
+    <Page
+      title={<RigTitle />}
+      undo={<Undo />}
+      actions={<Menu />}
+      nav={<WayAround />}
+      here={here}
+      foot={<Foot />}
+    >
+      <Notices />
+      {printing ? (
+        Object.entries(sheets).map(([key, Sheet]) => <Sheet key={key} />)
+      ) : (
+        <Current key={current} />
+      )}
+    </Page>
+  );
+}

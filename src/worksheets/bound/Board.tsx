@@ -1,0 +1,47 @@
+import { useEffect, useState } from 'react';
+import { workedOf } from '../../store/bench.ts';
+import { useBench } from '../../store/store.ts';
+import { workingsOf } from './steps.ts';
+import { Workings } from './Workings.tsx';
+
+/**
+ * The board for a build night: one working at a time, in large type. The right arrow reveals the
+ * formula, then the numbers, then the answer, then goes on to the next result; the left arrow back.
+ */
+export function Board({ of }: { of: string }) {
+  const rig = useBench((s) => s.rig);
+  const [at, setAt] = useState(0);
+  const steps = workingsOf(workedOf(rig), of);
+  const last = steps.length * 3 - 1;
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.target instanceof Element && event.target.closest('input, select, textarea'))
+        return;
+      if (event.altKey || event.ctrlKey || event.metaKey) return;
+      if (event.key !== 'ArrowRight' && event.key !== 'ArrowLeft') return;
+      event.preventDefault();
+      setAt((now) => Math.min(last, Math.max(0, now + (event.key === 'ArrowRight' ? 1 : -1))));
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, [last]);
+  const step = steps[Math.min(Math.floor(at / 3), steps.length - 1)];
+  if (!step) return null;
+  const number = Math.floor(at / 3) + 1;
+  return (
+    <section className="board" aria-label="Workings, step by step" aria-live="polite">
+      <p className="board__place">
+        <button type="button" onClick={() => setAt(Math.max(0, at - 1))} disabled={at === 0}>
+          ← back
+        </button>
+        <span>
+          working {number} of {steps.length}
+        </span>
+        <button type="button" onClick={() => setAt(Math.min(last, at + 1))} disabled={at >= last}>
+          on →
+        </button>
+      </p>
+      <Workings of={step.path} index={step.index} reveal={((at % 3) + 1) as 1 | 2 | 3} />
+    </section>
+  );
+}

@@ -1,0 +1,26 @@
+import type { Stage } from '../../engine/fields/stage.ts';
+import { stages } from '../../engine/rig/stages.ts';
+import { workingCount } from '../../engine/rig/unfold.ts';
+import type { Worked } from '../../engine/rig/worked.ts';
+
+/** One working of a stage: its path and, in tables, lists and curves, which entry. */
+export interface WorkingKey {
+  readonly path: string;
+  readonly index: number;
+}
+
+/** The stage with a key. */
+export const stageOf = (key: string): Stage | undefined => stages.find((s) => s.fields.key === key);
+
+/** The workings that can be shown on the board, in order: one for each result that has a value. */
+export function workingsOf(worked: Worked, key: string): readonly WorkingKey[] {
+  const stage = stageOf(key);
+  if (!stage) return [];
+  return Object.keys(stage.workings).flatMap((name) => {
+    const count = workingCount(worked, stage, name);
+    if (count === 0) return [];
+    const [head = ''] = name.split('.');
+    const index = stage.fields.results[head]?.kind === 'curve' ? Math.floor(count / 2) : 0;
+    return [{ path: `${key}.${name}`, index }];
+  });
+}

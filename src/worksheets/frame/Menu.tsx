@@ -1,0 +1,102 @@
+import { useRef } from 'react';
+import { Button } from '../../design/Button.tsx';
+import { examples } from '../../engine/rig/examples.ts';
+import { LARGEST_FILE, writeRigFile } from '../../engine/rig/file.ts';
+import { useBench } from '../../store/store.ts';
+
+/** New, open, save, print, and how the page looks. */
+export function Menu() {
+  const state = useBench();
+  const file = useRef<HTMLInputElement>(null);
+  const projector = state.view === 'projector';
+  return (
+    <>
+      <Button onPress={state.newRig}>New rig</Button>
+      <label className="menu-examples">
+        <span className="unseen">Open an example</span>
+        <select
+          value=""
+          onChange={(event) => {
+            const rig = examples[Number(event.target.value)];
+            if (rig) state.openRig(rig, `Open ${rig.title}`);
+          }}
+        >
+          <option value="" disabled>
+            Examples
+          </option>
+          {examples.map((rig, index) => (
+            <option key={rig.title} value={index}>
+              {rig.title}
+            </option>
+          ))}
+        </select>
+      </label>
+      <Button onPress={() => file.current?.click()}>Open…</Button>
+      <input
+        ref={file}
+        className="unseen"
+        type="file"
+        accept=".json,application/json"
+        aria-label="Open a rig file"
+        tabIndex={-1}
+        onChange={(event) => {
+          const [chosen] = event.target.files ?? [];
+          event.target.value = '';
+          if (chosen) void openFile(chosen);
+        }}
+      />
+      <Button onPress={saveFile}>Save</Button>
+      <Button onPress={printAll}>Print</Button>
+      <Button
+        pressed={projector}
+        onPress={() => state.setView(projector ? 'desk' : 'projector')}
+        label="Large type for a projector; arrow keys step through the workings"
+      >
+        Projector
+      </Button>
+      <Button
+        onPress={() => state.setScheme(nextScheme[state.scheme])}
+        label="Light, dark, or as the system says"
+      >
+        {schemeName[state.scheme]}
+      </Button>
+    </>
+  );
+}
+
+const nextScheme = { auto: 'light', light: 'dark', dark: 'auto' } as const;
+const schemeName = { auto: 'Auto', light: 'Light', dark: 'Dark' } as const;
+
+async function openFile(file: File): Promise<void> {
+  const { openText, tell } = useBench.getState();
+  if (file.size > LARGEST_FILE) {
+    tell({ weight: 'bad', says: `“${file.name}” is larger than any rig; nothing has changed.` });
+    return;
+  }
+  try {
+    openText(await file.text(), file.name);
+  } catch {
+    tell({ weight: 'bad', says: `“${file.name}” could not be read; nothing has changed.` });
+  }
+}
+
+function saveFile(): void {
+  const { rig } = useBench.getState();
+  const link = document.createElement('a');
+  const address = URL.createObjectURL(new Blob([writeRigFile(rig)], { type: 'application/json' }));
+  link.href = address;
+  link.download = `${rig.title.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'rig'}.json`;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/** Puts all sheets on the page, prints them, and goes back to the one. */
+function printAll(): void {
+  useBench.getState().setPrinting(true);
+  requestAnimationFrame(() =>
+    setTimeout(() => {
+      window.print();
+      useBench.getState().setPrinting(false);
+    }, 300),
+  );
+}

@@ -1,0 +1,36 @@
+import { Drawing, type DrawnBlock } from '../../design/drawing/Drawing.tsx';
+import { fieldAt } from '../../engine/rig/fieldAt.ts';
+import { shown } from '../../engine/rig/moved.ts';
+import { stages } from '../../engine/rig/stages.ts';
+import { valueAt } from '../../engine/rig/worked.ts';
+import { movedBetween, workedOf } from '../../store/bench.ts';
+import { standing } from '../../store/hooks.ts';
+import { type SheetKey, useBench } from '../../store/store.ts';
+import { keyFigures } from '../keyFigures.ts';
+
+/** The drawing of the rig with its live figures: the way from sheet to sheet. */
+export function WayAround() {
+  const rig = useBench((s) => s.rig);
+  const before = useBench((s) => s.before);
+  const current = useBench((s) => s.sheet);
+  const show = useBench((s) => s.show);
+  useBench((s) => s.reader);
+  const worked = workedOf(rig);
+  const moves = movedBetween(before, rig);
+  const blocks: DrawnBlock[] = stages.map(({ fields: { key, title } }) => ({
+    key,
+    label: title,
+    figures: (keyFigures[key] ?? []).flatMap((path) => {
+      const field = fieldAt(path);
+      const text = field ? shown(field, valueAt(worked, path)) : '';
+      return text === '' ? [] : [text];
+    }),
+    state: standing(worked.stages[key]),
+    moved: moves.some((move) => move.path.startsWith(`${key}.`)),
+  }));
+  const choose = (key: string) => {
+    show(key as SheetKey);
+    window.scrollTo(0, 0);
+  };
+  return <Drawing blocks={blocks} current={current} onChoose={choose} />;
+}

@@ -1,0 +1,43 @@
+import { useEffect } from 'react';
+import { stages } from '../../engine/rig/stages.ts';
+import { type SheetKey, useBench } from '../../store/store.ts';
+
+/**
+ * Ties the address to the sheet shown: `#filter` opens a sheet, `#filter.bandwidth` also leads to
+ * that field or result.
+ */
+export function useAddress(): void {
+  const sheet = useBench((s) => s.sheet);
+  useEffect(() => {
+    followAddress();
+    window.addEventListener('hashchange', followAddress);
+    return () => window.removeEventListener('hashchange', followAddress);
+  }, []);
+  useEffect(() => {
+    if (sheet !== useBench.getState().sheet || sheetIn(window.location.hash) === sheet) return;
+    window.history.pushState(null, '', `#${sheet}`);
+  }, [sheet]);
+}
+
+/** The sheet that an address names, or null. */
+function sheetIn(hash: string): SheetKey | null {
+  const [key = ''] = decodeURIComponent(hash.slice(1)).split('.');
+  return stages.some((s) => s.fields.key === key) ? (key as SheetKey) : null;
+}
+
+function followAddress(): void {
+  const key = sheetIn(window.location.hash);
+  if (key === null) return;
+  const target = decodeURIComponent(window.location.hash.slice(1));
+  const pointed = target.includes('.');
+  if (useBench.getState().sheet !== key) {
+    useBench.getState().show(key);
+    if (!pointed) window.scrollTo(0, 0);
+  }
+  if (!pointed) return;
+  requestAnimationFrame(() => {
+    const place = document.getElementById(target);
+    place?.scrollIntoView({ block: 'center' });
+    place?.focus({ preventScroll: true });
+  });
+}

@@ -1,0 +1,77 @@
+import { Caution } from '../../design/Caution.tsx';
+import { Fields } from '../../design/Fields.tsx';
+import { Figures } from '../../design/Figures.tsx';
+import { Note } from '../../design/Note.tsx';
+import { Section } from '../../design/Section.tsx';
+import { useValue } from '../../store/hooks.ts';
+import { Entry } from '../bound/Entry.tsx';
+import { Result } from '../bound/Result.tsx';
+import { SheetFrame } from '../bound/SheetFrame.tsx';
+import { Read, Write } from '../bound/Write.tsx';
+
+/** What the rig is to do: the entries that everything else hangs on. */
+export function PlanSheet() {
+  const own = useValue<string>('plan.rules') === 'own';
+  return (
+    <SheetFrame
+      stage="plan"
+      lead={
+        <>
+          A rig for <Read of="plan.nominal" or="a frequency still to be said" />,{' '}
+          <Read of="plan.sideband" />, that makes <Write of="plan.pep" /> at the crest of the voice
+          from a supply of <Write of="plan.supply" />.
+        </>
+      }
+    >
+      <Section
+        title="Frequency and sideband"
+        margin={
+          <Note title="Which to give?">
+            <p>
+              A rig without conversion works where its crystals are. Give the marking on the cans
+              and let the Carrier sheet find the exact frequency; or give the frequency of your net
+              and see whether the crystals can be pulled there.
+            </p>
+          </Note>
+        }
+      >
+        <Fields>
+          <Entry of="plan.marking" />
+          <Entry of="plan.frequency" />
+        </Fields>
+        <Entry of="plan.sideband" />
+        <Figures>
+          <Result of="plan.nominal" size="main" />
+          <Result of="plan.band" />
+          <Result of="plan.wavelength" />
+        </Figures>
+      </Section>
+      <Section title="Power, supply and antenna">
+        <Fields>
+          <Entry of="plan.pep" />
+          <Entry of="plan.supply" />
+          <Entry of="plan.antenna" />
+          <Entry of="plan.ambient" />
+        </Fields>
+        <Figures>
+          <Result of="plan.pepLevel" />
+          <Result of="plan.antennaVpp" />
+          <Result of="plan.antennaCurrent" />
+        </Figures>
+      </Section>
+      <Section title="Rules on harmonics">
+        <Entry of="plan.rules" form="list" />
+        {own && (
+          <Fields>
+            <Entry of="plan.ownLimit" />
+          </Fields>
+        )}
+        <Caution>
+          Transmit only with a licence for the band and the power, and into a dummy load until the
+          output has been measured. The limits here are planning figures: local rules decide, and
+          the operator answers for the station.
+        </Caution>
+      </Section>
+    </SheetFrame>
+  );
+}
