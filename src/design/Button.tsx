@@ -1,0 +1,37 @@
+import type { ReactNode } from 'react';
+import { joined } from './joined.ts';
+
+interface ButtonProps {
+  children: ReactNode;
+  onPress: () => void;
+  /** Spoken and shown as a tip where the face is only a sign. */
+  label?: string;
+  /** `strong`: the one thing to do here. */
+  kind?: 'plain' | 'strong';
+  pressed?: boolean;
+  disabled?: boolean;
+}
+
+/** A word to press: no box, a copper line under it. */
+export function Button({
+  children,
+  onPress,
+  label,
+  kind = 'plain',
+  pressed,
+  disabled,
+}: ButtonProps) {
+  return (
+    <button
+      type="button"
+      className={joined('button', kind === 'strong' && 'button--strong')}
+      onClick={onPress}
+      aria-label={label}
+      title={label}
+      aria-pressed={pressed}
+      disabled={disabled}
+    >
+      {children}
+    </button>
+  );
+}

@@ -1,0 +1,87 @@
+import type { ReactNode } from 'react';
+import { Letter } from './Letter.tsx';
+import { Typeset } from './Typeset.tsx';
+import { Value } from './Value.tsx';
+import { words } from './words.ts';
+
+export interface WhereItem {
+  symbol: string;
+  says: string;
+  /** Figure and unit, ready to read. */
+  value: string;
+  /** Leads to the symbol's own step, or to the field where it was typed. */
+  href?: string | undefined;
+  onGo?: (() => void) | undefined;
+}
+
+export interface StepProps {
+  id?: string;
+  label: string;
+  /** One sentence in plain words. */
+  says: string;
+  /** MathML: symbol = formula, and the same with numbers in it. */
+  formula: string;
+  numbers?: string | undefined;
+  value: string;
+  where: readonly WhereItem[];
+  source: string;
+  assumes?: string | undefined;
+  /** For a solved equation: what is left when the root is put back. */
+  residual?: string | undefined;
+  children?: ReactNode;
+}
+
+/** One sum, as on the board: formula, the same with numbers, the answer; its source at the margin. */
+export function Step(props: StepProps) {
+  return (
+    <section className="step" id={props.id} aria-label={words.workingsOf(props.label)}>
+      <p className="step__says">{props.says}</p>
+      <div className="step__sum">
+        <div className="step__formula">
+          <Typeset mathml={props.formula} />
+        </div>
+        {props.numbers !== undefined && (
+          <div className="step__numbers">
+            <Typeset mathml={props.numbers} />
+          </div>
+        )}
+        <div className="step__value">
+          = <Value of={props.value} />
+        </div>
+        {props.residual !== undefined && <p className="step__residual">{props.residual}</p>}
+      </div>
+      {props.where.length > 0 && (
+        <dl className="step__where" aria-label={words.where}>
+          {props.where.map((item) => (
+            <div key={item.symbol}>
+              <dt>
+                <Letter of={item.symbol} />
+              </dt>
+              <dd>
+                {item.href === undefined ? (
+                  item.says
+                ) : (
+                  <a href={item.href} onClick={item.onGo}>
+                    {item.says}
+                  </a>
+                )}{' '}
+                <Value of={item.value} />
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      <div className="step__margin">
+        <p>
+          <b>{words.source}</b> {props.source}
+        </p>
+        {props.assumes !== undefined && (
+          <p>
+            <b>{words.assumes}</b> {props.assumes}
+          </p>
+        )}
+      </div>
+      {props.children}
+    </section>
+  );
+}
