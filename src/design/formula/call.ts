@@ -2,6 +2,7 @@ import type { MathNode } from 'mathjs';
 import { type At, binding, type Laid } from './binding.ts';
 import { type Box, bracketed, listed, number, row, sign } from './box.ts';
 
+import { solidus } from './solidus.ts';
 import { symbol } from './symbol.ts';
 
 const fences: Readonly<Record<string, readonly [string, string]>> = {
@@ -40,7 +41,7 @@ export function call(name: string, args: readonly MathNode[], at: At): Laid {
       return atom({ is: 'root', of: first, degree: second ?? null });
     case 'exp': {
       const base: Box = { is: 'letter', text: 'e', upright: true };
-      return { box: { is: 'power', base, exponent: first }, binds: binding.closed };
+      return { box: { is: 'power', base, exponent: solidus(first) }, binds: binding.closed };
     }
     case 'log10':
     case 'log2':
@@ -57,7 +58,7 @@ export function call(name: string, args: readonly MathNode[], at: At): Laid {
           args.map((argument) => at(argument, binding.closed)),
           sign('∥'),
         ),
-        binds: binding.product,
+        binds: binding.sum,
       };
     default:
       return named(head(name), listed(open));

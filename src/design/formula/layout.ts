@@ -4,6 +4,7 @@ import { type At, binding, type Laid, type SetSymbol } from './binding.ts';
 import { type Box, bracketed, listed, number, row, sign } from './box.ts';
 import { call, powerOfCall } from './call.ts';
 import { is } from './nodes.ts';
+import { solidus } from './solidus.ts';
 
 /** Lays out an expression in mathjs syntax. @throws SyntaxError where it is none */
 export function layout(expression: string, symbol: SetSymbol): Box {
@@ -119,7 +120,7 @@ function power(base: MathNode, exponent: MathNode, at: At): Laid {
     };
     return { box, binds: binding.atom };
   }
-  const raised = at(exponent, binding.choice);
+  const raised = solidus(at(exponent, binding.choice));
   const inner = bare(base);
   const called = is.call(inner) ? powerOfCall(inner.fn.name, inner.args, raised, at) : null;
   if (called) return called;
@@ -145,13 +146,23 @@ function product(node: Operator, at: At): Laid {
     const fn = is.operator(one) ? one.fn.replace('dot', '').toLowerCase() : '';
     if (left && right && (fn === 'multiply' || fn === 'divide')) {
       gather(left);
-      // What is divided by a bracketed product has its factors under the stroke.
       (fn === 'multiply' ? over : under).push(right);
     } else {
       over.push(one);
     }
   };
   gather(node);
+  // A leading minus stands before the whole: −2πI, not (−2)πI.
+  const [lead, ...others] = over;
+  const [inner] = lead && is.operator(lead) && lead.fn === 'unaryMinus' ? lead.args : [];
+  if (inner) {
+    const rest = quotient([inner, ...others], under, at);
+    return { box: row(sign('−', 'prefix'), rest.box), binds: binding.sum };
+  }
+  return quotient(over, under, at);
+}
+
+function quotient(over: readonly MathNode[], under: readonly MathNode[], at: At): Laid {
   if (under.length === 0) return { box: factors(over, at), binds: binding.product };
   const upper = over.length > 1 && isOne(over[0]) ? over.slice(1) : over;
   const box: Box = { is: 'fraction', over: factors(upper, at), under: factors(under, at) };

@@ -19,6 +19,8 @@ export function mathml(box: Box): string {
     case 'words':
       return `<mtext>${escaped(box.text).replace(/^ | $/g, '\u00a0')}</mtext>`;
     case 'sign':
+      // The stroke of an exponent takes no space about it.
+      if (box.text === '/') return '<mo lspace="0" rspace="0">/</mo>';
       return box.form === 'infix'
         ? `<mo>${escaped(box.text)}</mo>`
         : `<mo form="${box.form}">${escaped(box.text)}</mo>`;
@@ -46,7 +48,7 @@ export function mathml(box: Box): string {
           const words = when
             ? `<mtext>if\u00a0</mtext>${mathml(when)}`
             : '<mtext>otherwise</mtext>';
-          return `<mtr><mtd>${mathml(value)}</mtd><mtd><mrow>${words}</mrow></mtd></mtr>`;
+          return `<mtr><mtd displaystyle="true">${mathml(value)}</mtd><mtd><mrow>${words}</mrow></mtd></mtr>`;
         })
         .join('')}</mtable></mrow>`;
   }

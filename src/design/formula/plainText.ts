@@ -13,13 +13,14 @@ export function plainText(box: Box): string {
     case 'words':
       return box.text;
     case 'sign':
+      if (box.text === '/') return '/';
       return box.form === 'infix' ? ` ${box.text} ` : box.text;
     case 'times':
       return '·';
     case 'comma':
       return ', ';
     case 'fraction':
-      return `${single(box.over)}/${single(box.under)}`;
+      return `${box.over.is === 'power' ? plainText(box.over) : single(box.over)}/${single(box.under)}`;
     case 'power':
       return `${single(box.base)}^${single(box.exponent)}`;
     case 'index':
