@@ -1,6 +1,6 @@
 import type { Choice, Count, InputField, Quantity } from '../fields/kinds.ts';
 import type { Problem } from '../fields/stage.ts';
-import { format } from '../quantity/format.ts';
+import { outOfRange } from '../quantity/outOfRange.ts';
 import { parse, type Reading } from '../quantity/parse.ts';
 import type { Unit } from '../quantity/units.ts';
 import type { Entry } from './document.ts';
@@ -54,10 +54,9 @@ function misfit(field: Quantity | Count, value: number): string | null {
   if (field.kind === 'count' && !Number.isInteger(value)) {
     return `${field.label} is a whole number.`;
   }
-  if (!field.range) return null;
-  const [low, high] = field.range;
-  if (value >= low && value <= high) return null;
-  const show = (v: number) =>
-    field.kind === 'count' ? String(v) : format(v, field.unit, field.digits);
-  return `${field.label} must lie between ${show(low)} and ${show(high)}; this is ${show(value)}.`;
+  const { label, range } = field;
+  if (!range) return null;
+  if (field.kind === 'count') return outOfRange({ label, range, unit: '1' }, value);
+  const { unit, digits } = field;
+  return outOfRange({ label, range, unit, ...(digits === undefined ? {} : { digits }) }, value);
 }
