@@ -41,6 +41,7 @@ export function standingRatio(angle: number): number {
  */
 export function conductionAngle(ratio: number): number {
   if (ratio >= 1) return 2 * Math.PI;
+  if (ratio <= 0) return Math.PI;
   let low = Math.PI;
   let high = 2 * Math.PI;
   // Bisection: the ratio rises steadily with the angle; 60 halvings use up the digits.
