@@ -1,0 +1,93 @@
+import { asWorked } from './asWorked.ts';
+import type { Point } from './point.ts';
+
+/** Points read with a multimeter, in the order of work. */
+export const directPoints: readonly Point[] = [
+  {
+    group: 'currents',
+    step: 2,
+    point: 'Supply lead, on receive',
+    instrument: 'Milliammeter in the positive lead; current limit at first 0.2 A',
+    by: 'meter',
+    needs: 'Receive',
+    expected: (seen) => seen.receiveCurrent,
+    working: asWorked('I_rx', 'receive.current', 'What the receiving stages draw together.'),
+    spread: { share: 0.25, from: 'Bias points shift with resistors and transistors.' },
+    sides: 'both',
+    read: 'receiveRead',
+    below: 'A stage has no supply: broken track, wrong resistor, changeover not in receive.',
+    above:
+      'A short, a transistor the wrong way round, or the transmitter’s stages alive as well: switch off and feel what is warm.',
+  },
+  {
+    group: 'currents',
+    step: 12,
+    point: 'Final’s lead, no drive',
+    instrument: 'Milliammeter; microphone off, dummy load on, bias turned up slowly from zero',
+    by: 'meter',
+    needs: 'Transmit',
+    expected: (seen) => seen.standing,
+    working: asWorked(
+      'I_q',
+      'transmit.quiescent',
+      'The standing current that the final is set to.',
+    ),
+    spread: { share: 0.2, from: 'Set by hand; it rises with temperature, a fifth at most.' },
+    sides: 'both',
+    read: 'standingRead',
+    below: 'Bias too low: weak syllables are chopped. Turn the bias up.',
+    above:
+      'Turn the bias down. A current that jumps or depends on your hand is oscillation; one that climbs is thermal runaway: switch off.',
+  },
+  {
+    group: 'supplies',
+    step: 13,
+    point: 'Supply at the rig, at full power',
+    instrument: 'Voltmeter at the rig’s own terminals, steady tone at full power',
+    by: 'meter',
+    needs: 'Plan',
+    expected: (seen) => seen.supply,
+    working: asWorked('V_cc', 'plan.supply', 'The supply that the rig is designed for.'),
+    spread: { share: 0.04, from: 'Sag of leads, fuse and battery.' },
+    sides: 'both',
+    read: 'supplyRead',
+    below:
+      'Thin leads, a tired battery or a current limit. Power falls with the square of what is left: 13.8 to 12 V costs 1.4 dB.',
+    above: 'More power and heat than designed for: check the final’s limits.',
+  },
+  {
+    group: 'currents',
+    step: 14,
+    point: 'Final’s lead, at full power',
+    instrument: 'Ammeter; dummy load on, steady tone, short bursts',
+    by: 'meter',
+    needs: 'Transmit',
+    expected: (seen) => seen.finalCurrent,
+    working: asWorked('I_dc', 'transmit.dcCurrent', 'Direct part of the final’s current pulses.'),
+    spread: { share: 0.15, from: 'Saturation, drive and the real load at the collector.' },
+    sides: 'both',
+    read: 'finalRead',
+    below: 'Too little drive, or the collector sees too high a resistance.',
+    above:
+      'The collector sees too low a resistance, the network is lossy or mistuned, or the stage oscillates. It is hot: short bursts only.',
+  },
+  {
+    group: 'currents',
+    step: 15,
+    point: 'Supply lead, at full power',
+    instrument: 'Ammeter in the positive lead; steady tone, short bursts',
+    by: 'meter',
+    needs: 'Transmit',
+    expected: (seen) => seen.transmitCurrent,
+    working: asWorked(
+      'I_tx',
+      'transmit.supplyPeak',
+      'Final, driver, amplifiers and microphone amplifier together.',
+    ),
+    spread: { share: 0.15, from: 'As for the final, and the bias of the other stages.' },
+    sides: 'both',
+    read: 'transmitRead',
+    below: 'Too little drive, or a stage without supply.',
+    above: 'See the final’s lead; if that one is right, the driver or an amplifier draws too much.',
+  },
+];

@@ -1,0 +1,101 @@
+import { ruleSets } from '../../data/ruleSets.ts';
+import type { Bound, Look, Working } from '../../fields/workings.ts';
+import { rulingPower, rulingPowerPath } from './expectedPower.ts';
+import type { Point } from './point.ts';
+import type { BenchSeen } from './seen.ts';
+
+interface HarmonicRow {
+  readonly order: number | null;
+  readonly level: number | null;
+}
+
+const levelOf = (rows: readonly HarmonicRow[] | null, order: number): number | null =>
+  rows?.find((row) => row.order === order)?.level ?? null;
+
+/** Points read with an analyser: harmonics two to five. */
+export const harmonicPoints: readonly Point[] = ([2, 3, 4, 5] as const).map((order) => ({
+  group: 'harmonics',
+  step: 18 + order,
+  point: `${order}${ending(order)} harmonic`,
+  instrument: 'Analyser behind 30–50 dB; ten more must change nothing',
+  by: 'analyser',
+  needs: 'Output',
+  expected: (seen) => levelOf(seen.harmonicRows, order),
+  working: (look) => ({
+    says: 'As Output works it out, through the network as designed.',
+    formula: 'H_out',
+    where: {
+      H_out: {
+        value: levelOf(look('output.harmonics') as readonly HarmonicRow[] | null, order) ?? 0,
+        unit: 'dBc',
+        says: `level of harmonic ${order} in Output’s table`,
+      },
+    },
+    source: 'the sheet named there',
+  }),
+  spread: {
+    fixed: 6,
+    from: 'Near saturation a harmonic swings with bias and drive, and coils and layout leak.',
+  },
+  sides: 'atMost',
+  read: `harmonic${order}`,
+  negative: true,
+  limit: {
+    sides: 'atMost',
+    value: (seen) => ruleLevel(seen, order),
+    working: (look) => ruleWorking(look, order),
+  },
+  below: '',
+  above:
+    'The network as built: wrong core mix or turns, coils side by side, leads round it, high-K capacitors. If ten more decibels before the analyser change the reading, the analyser made it.',
+}));
+
+const ending = (order: number) => (order === 2 ? 'nd' : order === 3 ? 'rd' : 'th');
+
+/** The limit as a level, dBc (negative); null where power or frequency is not known. */
+function ruleLevel(seen: BenchSeen, order: number): number | null {
+  const { frequency, rules, ownLimit } = seen;
+  const power = rulingPower(seen);
+  if (frequency === null || rules === null || ownLimit === null || power === null) return null;
+  const emission = { frequency: order * frequency, fundamental: frequency, power, own: ownLimit };
+  return -ruleSets[rules].limit(emission);
+}
+
+function ruleWorking(look: Look, order: number): Working {
+  const rules = look('plan.rules') as keyof typeof ruleSets;
+  const { source } = ruleSets[rules];
+  const said = {
+    says: 'The limit of the rule set chosen in Plan, for the power read or expected.',
+    source,
+    assumes: 'A planning figure: the text in force, a measurement and the operator decide.',
+  };
+  const P: Bound = rulingPowerPath(look);
+  const dB = (value: number, says: string): Bound => ({ value, unit: 'dB', says, source });
+  if (rules === 'own') return { ...said, formula: '-A_own', where: { A_own: 'plan.ownLimit' } };
+  if (rules === 'us') {
+    return { ...said, formula: '-A_us', where: { A_us: dB(43, 'below mean power') } };
+  }
+  if (rules === 'itu') {
+    return {
+      ...said,
+      formula: '-min(A_1 + 10 * log10(P / P_1), A_cap)',
+      where: {
+        A_1: dB(43, 'at one watt'),
+        P,
+        P_1: { value: 1, unit: 'W', says: 'one watt' },
+        A_cap: dB(50, 'never more'),
+      },
+    };
+  }
+  const emission = {
+    frequency: order * (look('plan.nominal') as number),
+    fundamental: look('plan.nominal') as number,
+    power: look(rulingPowerPath(look)) as number,
+    own: look('plan.ownLimit') as number,
+  };
+  return {
+    ...said,
+    formula: '-A_rule',
+    where: { A_rule: dB(ruleSets[rules].limit(emission), `for harmonic ${order} at this power`) },
+  };
+}
