@@ -1,0 +1,36 @@
+import { preferredBetween } from '../../quantity/preferred.ts';
+
+/** Foil trimmers as they are sold, F: least and most. Common practice, from memory. */
+const trimmers = [
+  [1.5e-12, 5e-12],
+  [2e-12, 10e-12],
+  [4e-12, 20e-12],
+  [5.5e-12, 30e-12],
+  [7e-12, 60e-12],
+] as const;
+
+export interface Trimming {
+  /** Fixed capacitor beside the trimmer, E24, F; 0 for none. */
+  readonly fixed: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * A trimmer, with a fixed capacitor beside it if need be, that covers a capacitance a quarter
+ * either way: the smallest trimmer that does, near the middle of its range. Null where none does.
+ *
+ * @param c capacitance to be set, F
+ */
+export function trimming(c: number): Trimming | null {
+  for (const [low, high] of trimmers) {
+    const covers = (fixed: number) => fixed + low <= 0.8 * c && fixed + high >= 1.25 * c;
+    if (covers(0)) return { fixed: 0, low, high };
+    const middle = c - (low + high) / 2;
+    const fixed = preferredBetween(1e-12, c, 'E24')
+      .filter(covers)
+      .sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle))[0];
+    if (fixed !== undefined) return { fixed, low, high };
+  }
+  return null;
+}
