@@ -1,4 +1,4 @@
-import { ruleSets } from '../../data/ruleSets.ts';
+import { type RuleSet, ruleSets } from '../../data/ruleSets.ts';
 import type { Bound, Look, Working } from '../../fields/workings.ts';
 import { rulingPower, rulingPowerPath } from './expectedPower.ts';
 import type { Point } from './point.ts';
@@ -21,6 +21,10 @@ export const harmonicPoints: readonly Point[] = ([2, 3, 4, 5] as const).map((ord
   by: 'analyser',
   needs: 'Output',
   expected: (seen) => levelOf(seen.harmonicRows, order),
+  absent: (seen) =>
+    seen.harmonicRows === null
+      ? null
+      : 'The planned current pulse has none of it: only the rule counts.',
   working: (look) => ({
     says: 'As Output works it out, through the network as designed.',
     formula: 'H_out',
@@ -50,7 +54,9 @@ export const harmonicPoints: readonly Point[] = ([2, 3, 4, 5] as const).map((ord
     'The network as built: wrong core mix or turns, coils side by side, leads round it, high-K capacitors. If ten more decibels before the analyser change the reading, the analyser made it.',
 }));
 
-const ending = (order: number) => (order === 2 ? 'nd' : order === 3 ? 'rd' : 'th');
+function ending(order: number): string {
+  return order === 2 ? 'nd' : order === 3 ? 'rd' : 'th';
+}
 
 /** The limit as a level, dBc (negative); null where power or frequency is not known. */
 function ruleLevel(seen: BenchSeen, order: number): number | null {
@@ -58,7 +64,8 @@ function ruleLevel(seen: BenchSeen, order: number): number | null {
   const power = rulingPower(seen);
   if (frequency === null || rules === null || ownLimit === null || power === null) return null;
   const emission = { frequency: order * frequency, fundamental: frequency, power, own: ownLimit };
-  return -ruleSets[rules].limit(emission);
+  const set: RuleSet = ruleSets[rules];
+  return -set.limit(emission);
 }
 
 function ruleWorking(look: Look, order: number): Working {

@@ -46,6 +46,8 @@ export interface Point {
   readonly needs: string;
   /** The reading to expect, or null where that stage has no answer. */
   readonly expected: (seen: BenchSeen) => number | null;
+  /** Why there is nothing to expect, where the stage it needs has an answer. */
+  readonly absent?: (seen: BenchSeen) => string | null;
   readonly working: Working | ((look: Look) => Working);
   readonly spread: Spread;
   readonly sides: Sides;

@@ -56,7 +56,12 @@ export function pointRow(point: Point, seen: BenchSeen): PointRow {
     limit,
     rule,
     from: point.spread.from,
-    means: meaning(point, expected, off, worstOf([verdict, rule])),
+    means: meaning(
+      point,
+      expected === null ? missing(point, seen) : '',
+      off,
+      worstOf([verdict, rule]),
+    ),
   };
 }
 
@@ -67,17 +72,19 @@ function readingOf(point: Point, seen: BenchSeen): number | null {
   return point.asVolts ? voltsOfWatts(value, 'Vpp', seen.dummyLoad) : value;
 }
 
-/** What the reading says, in words. */
-function meaning(
-  point: Point,
-  expected: number | null,
-  off: number | null,
-  worst: Outcome | null,
-): string {
-  const waits = expected === null ? `Waits for ${point.needs}. ` : '';
-  if (worst === null) return waits === '' ? 'Not measured yet.' : waits.trim();
-  if (worst === 'holds') return `${waits}As it should be.`;
-  // a broken rule without an expectation: the side that the rule forbids
+/** Why there is nothing to expect. */
+const missing = (point: Point, seen: BenchSeen): string =>
+  point.absent?.(seen) ?? `Waits for ${point.needs}.`;
+
+/** What the reading says, in words; `first` is what has to be said before that. */
+function meaning(point: Point, first: string, off: number | null, worst: Outcome | null): string {
+  if (worst === null) return first === '' ? 'Not measured yet.' : first;
+  const said = worst === 'holds' ? 'As it should be.' : cause(point, off);
+  return first === '' ? said : `${first} ${said}`;
+}
+
+/** What a miss usually comes from: by its side, or by the side that a broken rule forbids. */
+function cause(point: Point, off: number | null): string {
   const high = off === null ? point.limit?.sides === 'atMost' : off > 0;
-  return waits + ((high ? point.above : point.below) || point.above || point.below);
+  return (high ? point.above : point.below) || point.above || point.below;
 }
