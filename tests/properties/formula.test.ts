@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { symbolParts } from '../../src/design/formula/symbol.ts';
 import { toMathML, toMathMLWithNumbers } from '../../src/design/formula/toMathML.ts';
-import { math } from '../../src/engine/quantity/mathematics.ts';
+import { math } from '../../src/engine/quantity/expressionMath.ts';
 
 /** An element of MathML as the tests read it, by eyes other than the typesetter's. */
 interface Element {

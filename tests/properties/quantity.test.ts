@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readExpression } from '../../src/engine/quantity/expression.ts';
+import { math } from '../../src/engine/quantity/expressionMath.ts';
 import {
   format,
   formatParts,
   formatSame,
   formatTrimmed,
 } from '../../src/engine/quantity/format.ts';
-import { math } from '../../src/engine/quantity/mathematics.ts';
 import { outOfRange } from '../../src/engine/quantity/outOfRange.ts';
 import { parse, type Reading } from '../../src/engine/quantity/parse.ts';
 import { bestPair, nearest, preferredBetween } from '../../src/engine/quantity/preferred.ts';
@@ -223,6 +223,7 @@ describe('Hostile and hasty typing', () => {
 
   test('the mathematics can not be changed from outside', () => {
     expect(() => math.import({ sqrt: () => 7 }, { override: true })).toThrow();
+    expect(() => math.config({ predictable: true })).toThrow();
     expect('createUnit' in math || 'evaluate' in math || 'simplify' in math).toBe(false);
   });
 });

@@ -1,5 +1,5 @@
 import type { MathNode } from 'mathjs';
-import { math } from '../../engine/quantity/mathematics.ts';
+import { math } from '../../engine/quantity/expressionMath.ts';
 import { type At, binding, type Laid, type SetSymbol } from './binding.ts';
 import { type Box, bracketed, listed, number, row, sign } from './box.ts';
 import { call, powerOfCall } from './call.ts';

@@ -1,14 +1,14 @@
 import type { Unit as MathUnit } from 'mathjs';
 import { alternatives } from './alternatives.ts';
 import { noParallel, parallel, parallelLaw } from './combine.ts';
+import { math } from './expressionMath.ts';
+import { Refused, real, type Worked, walk } from './expressionTree.ts';
 import { fieldIn } from './literal.ts';
-import { math } from './mathematics.ts';
 import { parse } from './parse.ts';
 import { type Reading, type Refusal, type Value, valueOr, wrong } from './reading.ts';
 import { type Term, type Terms, terms } from './terms.ts';
 import { tidy } from './tidy.ts';
 import { type Unit, unitRow, units } from './units.ts';
-import { Refused, real, type Worked, walk } from './walk.ts';
 
 /**
  * Understands all that `parse` does and, beyond it, expressions: 2*47p, 12 V/2,

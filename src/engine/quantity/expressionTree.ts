@@ -1,5 +1,5 @@
 import type { MathNode, Unit as MathUnit } from 'mathjs';
-import { math } from './mathematics.ts';
+import { math } from './expressionMath.ts';
 import { functions } from './terms.ts';
 
 /** A number, or a quantity with its dimension. */
