@@ -169,6 +169,14 @@ export const readings = {
     3,
     'Audio with the antenna over audio with a dummy load, no station in the passband.',
   ),
+  audioRead: measured(
+    'Vpp',
+    'Audio behind the preamplifier, S9',
+    'V_af_read',
+    [0, 50],
+    3,
+    'With −73 dBm from a generator at the antenna terminal, tuned to about 1 kHz.',
+  ),
   carrierVoltsRead: measured(
     'Vpp',
     'Carrier at the modulator',

@@ -1,5 +1,6 @@
 import type { Look, Working } from '../../fields/workings.ts';
-import { voltsOfWatts, wattsOfDbm } from '../../quantity/power.ts';
+import { voltageRatioOfDb } from '../../quantity/decibel.ts';
+import { perRms, voltsOfWatts, wattsOfDbm } from '../../quantity/power.ts';
 import { expectedPower, expectedPowerPath, rulingPower, rulingPowerPath } from './expectedPower.ts';
 import type { Point } from './point.ts';
 
@@ -43,6 +44,30 @@ function chainWorking(point: string, sidebands: 1 | 2) {
 
 /** Points read with an oscilloscope or power meter, in the order of work. */
 export const signalPoints: readonly Point[] = [
+  {
+    group: 'volts',
+    step: 3,
+    point: 'Audio behind the preamplifier, from S9',
+    instrument: 'Oscilloscope; generator with −73 dBm at the antenna terminal, beat of 1 kHz',
+    by: 'scope',
+    needs: 'Receive',
+    expected: ({ detectorVolts, preampGain }) =>
+      detectorVolts === null || preampGain === null
+        ? null
+        : perRms.Vpp * detectorVolts * voltageRatioOfDb(preampGain),
+    working: {
+      says: 'Audio at the detector times the preamplifier’s gain, as a sine from peak to peak.',
+      formula: '2 * sqrt(2) * V_det * 10^(A_pre / 20)',
+      where: { V_det: 'receive.detectorVolts', A_pre: 'receive.preampGain' },
+      source: 'closed form: a sine swings √2 times its rms value each way',
+    },
+    spread: { share: 0.5, from: 'Gains and losses of five blocks: 3 to 6 dB.' },
+    sides: 'both',
+    read: 'audioRead',
+    below:
+      'Halve the chain: inject behind the filter, then at the antenna. No beat at all: the carrier oscillator is not at the detector.',
+    above: 'More gain than designed for: expect howling (motorboating); check rail decoupling.',
+  },
   {
     group: 'volts',
     step: 5,

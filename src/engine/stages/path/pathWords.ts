@@ -13,11 +13,19 @@ const said = pathFields.results.speech.options;
  * @param high grade at the high end
  */
 export function verdict(low: SpeechGrade, likely: SpeechGrade, high: SpeechGrade): string {
-  const first =
-    likely === 'none' ? 'Speech is not readable' : `Speech gets through, ${said[likely]}`;
-  if (low === likely && high === likely) return `${first}, on poor evenings and good ones alike.`;
-  return `${first}; on a poor evening ${said[low]}, on a good one ${said[high]}.`;
+  if (low === likely && high === likely) return `${sentence(likely)}, good evening or poor.`;
+  const others = [
+    ...(low === likely ? [] : [`on a poor evening ${said[low]}`]),
+    ...(high === likely ? [] : [`on a good one ${said[high]}`]),
+  ];
+  return `${sentence(likely)}; ${others.join(', ')}.`.replace(
+    '; on a good one',
+    '; on a good evening',
+  );
 }
+
+const sentence = (grade: SpeechGrade) =>
+  grade === 'none' ? 'Speech is not readable' : `Speech gets through, ${said[grade]}`;
 
 /**
  * Why the estimate spreads, in words.
