@@ -1,0 +1,17 @@
+import type { Seen } from '../../fields/stage.ts';
+import type { filterFields } from '../filter/fields.ts';
+import type { outputFields } from '../output/fields.ts';
+import type { planFields } from '../plan/fields.ts';
+import type { transmitFields } from '../transmit/fields.ts';
+import type { receiveFields } from './fields.ts';
+import type { receiveReads } from './reads.ts';
+
+/** The values that Receive is given. */
+export type ReceiveSeen = Seen<
+  | typeof planFields
+  | typeof filterFields
+  | typeof transmitFields
+  | typeof outputFields
+  | typeof receiveFields,
+  typeof receiveReads
+>;

@@ -1,0 +1,17 @@
+import { stage } from '../../fields/stage.ts';
+import { filterFields } from '../filter/fields.ts';
+import { outputFields } from '../output/fields.ts';
+import { planFields } from '../plan/fields.ts';
+import { transmitFields } from '../transmit/fields.ts';
+import { receiveFields } from './fields.ts';
+import { receiveReads } from './reads.ts';
+import { workReceive } from './work.ts';
+import { receiveWorkings } from './workings.ts';
+
+export const receive = stage({
+  fields: receiveFields,
+  after: [planFields, filterFields, transmitFields, outputFields],
+  reads: receiveReads,
+  work: workReceive,
+  workings: receiveWorkings,
+});

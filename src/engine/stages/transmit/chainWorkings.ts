@@ -1,0 +1,258 @@
+import { THERMAL_VOLTAGE } from '../../circuit/feedbackAmplifier.ts';
+import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import { MODULATOR_MARGIN } from './chainRows.ts';
+import type { transmitFields } from './fields.ts';
+import { gainsFrom, milliwatt, mismatch } from './levelWorkings.ts';
+import { outputFormula, stageSteps } from './stageSteps.ts';
+
+type ChainKey = Extract<keyof StageWorkings<typeof transmitFields>, `chain.${string}`>;
+
+export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey> = {
+  'chain.point': {
+    says: 'The places of the chain in the signal’s order.',
+    rule: 'A fixed list.',
+    where: {},
+    source: 'definition',
+  },
+  'chain.level': {
+    says: 'The level at the antenna, less all gain from here on.',
+    formula: 'L_PEP + D_over - G_on',
+    where: { L_PEP: 'plan.pepLevel', D_over: 'transmit.over', G_on: 'row.toAntenna' },
+    source: 'sum of decibels',
+    assumes: 'Nothing flattens on the way: see the headroom.',
+  },
+  'chain.vpp': {
+    says: 'A sine of power P in R swings √2 times its rms value each way.',
+    formula: 'sqrt(8 * P_ref * 10^(L_row / 10) * R_load)',
+    where: { P_ref: milliwatt, L_row: 'row.level', R_load: 'row.load' },
+    source: 'closed form: P = Vpp²/(8R)',
+  },
+  'chain.vrms': {
+    says: 'The rms voltage of that power in this load.',
+    formula: 'sqrt(P_ref * 10^(L_row / 10) * R_load)',
+    where: { P_ref: milliwatt, L_row: 'row.level', R_load: 'row.load' },
+    source: 'closed form: P = V²/R',
+  },
+  'chain.load': (_, index) => {
+    const [symbol, path] = loads[index] ?? loads[0];
+    return {
+      says: 'What the signal meets here.',
+      formula: symbol,
+      where: { [symbol]: path },
+      source: 'as designed',
+    };
+  },
+  'chain.source': (look, index) => sourceOf(look, index),
+  'chain.gain': (_, index) => gainOf(index),
+  'chain.toAntenna': (_, index) => onwardOf(index),
+  'chain.clip': (_, index) => clipOf(index),
+  'chain.headroom': {
+    says: 'From the level here to the level at which it begins to flatten.',
+    formula: 'L_clip - L_row',
+    where: { L_clip: 'row.clip', L_row: 'row.level' },
+    source: 'sum of decibels',
+  },
+  'chain.limit': {
+    says: 'What runs out first at this point.',
+    rule: 'Of current and voltage the one that gives the lower power; for the modulator its carrier, for the filter what crystals bear.',
+    where: {},
+    source: 'common practice, no source',
+  },
+};
+
+const loads = [
+  ['R_mic', 'transmit.micInput'],
+  ['R_mod', 'transmit.modulatorImpedance'],
+  ['R_mod', 'transmit.modulatorImpedance'],
+  ['R_in', 'transmit.amplifierInput'],
+  ['R_L', 'transmit.amplifierLoad'],
+  ['R_end', 'filter.ends'],
+  ['R_end', 'filter.ends'],
+  ['R_in', 'transmit.amplifierInput'],
+  ['R_L', 'transmit.amplifierLoad'],
+  ['R_in_drv', 'transmit.driverInput'],
+  ['R_L_drv', 'transmit.driverLoad'],
+  ['R_base', 'transmit.finalInput'],
+  ['R_c', 'transmit.collectorLoad'],
+  ['R_ant', 'plan.antenna'],
+] as const;
+
+/** What a block before or behind the modulator's audio side adds: formula and symbols. */
+const blocks: readonly (readonly [string, Record<string, Bound>])[] = [
+  ['A_use + 10 * log10(R_mic / R_mod)', {}],
+  ['-L_mod', { L_mod: 'transmit.conversionLoss' }],
+  ['-L_pad - L_mis', { L_pad: 'transmit.pad', ...mismatch }],
+  ['G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['0 * G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['-L_fil', { L_fil: 'filter.loss' }],
+  ['0 * G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['0 * G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['G_drv', { G_drv: 'transmit.driverGain' }],
+  ['0 * G_drv', { G_drv: 'transmit.driverGain' }],
+  ['G_fin', { G_fin: 'transmit.finalGain' }],
+  ['-L_net', { L_net: 'transmit.network' }],
+];
+
+/** The microphone amplifier's power gain: its voltage gain, and the change of resistance. */
+const micPower: Readonly<Record<string, Bound>> = {
+  R_mic: 'transmit.micInput',
+  R_mod: 'transmit.modulatorImpedance',
+  A_mic: 'transmit.micGain',
+  D_over: 'transmit.over',
+  A_use: { formula: 'A_mic + D_over', unit: 'dB', says: 'microphone gain in use' },
+};
+
+function gainOf(index: number): Working {
+  const [formula, where] = blocks[index] ?? blocks[4] ?? ['0', {}];
+  return {
+    says:
+      index === 0
+        ? 'Voltage gain, and as a power gain also the ratio of the two resistances.'
+        : formula.startsWith('0')
+          ? 'A transformer changes volts and amperes, not the power.'
+          : 'What lies between this row and the next.',
+    formula,
+    where: index === 0 ? micPower : where,
+    source: 'sum of decibels',
+  };
+}
+
+/** Which of the gains behind the audio side is the first from each row on. */
+const firstGain = [0, 0, 1, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 9];
+
+function onwardOf(index: number): Working {
+  const says = 'All gains and losses from here to the antenna.';
+  const source = 'sum of decibels';
+  if (index >= 13) {
+    return { says, formula: '0 * L_net', where: { L_net: 'transmit.network' }, source };
+  }
+  const { formula, where } = gainsFrom(firstGain[index] ?? 0);
+  if (index > 0) return { says, formula, where, source };
+  const [first = ''] = blocks[0] ?? [];
+  return { says, formula: `${first} + (${formula})`, where: { ...where, ...micPower }, source };
+}
+
+function clipOf(index: number): Working {
+  const forms: Readonly<Record<number, readonly [string, string, Record<string, Bound>]>> = {
+    1: [
+      'The follower’s peak current can’t exceed its standing current, nor its swing half the supply.',
+      '10 * log10(min(I_mic * R_mod, V_cc / 2 - V_d)^2 / (2 * R_mod) / P_ref)',
+      {
+        I_mic: 'transmit.micCurrent',
+        R_mod: 'transmit.modulatorImpedance',
+        V_cc: 'plan.supply',
+        V_d: { value: 1, unit: 'V', says: 'kept by the transistor; common practice, no source' },
+        P_ref: milliwatt,
+      },
+    ],
+    2: [
+      'Audio some decibels below its carrier begins to switch the diodes itself.',
+      '10 * log10(P_LO / P_ref) - D_mod - L_mod',
+      {
+        P_LO: 'transmit.carrierDrive',
+        P_ref: milliwatt,
+        D_mod: { value: MODULATOR_MARGIN, unit: 'dB', says: 'common practice, no source' },
+        L_mod: 'transmit.conversionLoss',
+      },
+    ],
+    4: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
+    5: [
+      'The power that the crystals bear.',
+      '10 * log10(P_xtal / P_ref)',
+      { P_xtal: 'transmit.filterDrive', P_ref: milliwatt },
+    ],
+    8: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
+    10: ['The most that the driver can give.', 'L_drv', { L_drv: 'transmit.driverClip' }],
+    12: [
+      'The collector uses the whole supply at full power: that is how its load is chosen.',
+      'L_PEP + L_net',
+      { L_PEP: 'plan.pepLevel', L_net: 'transmit.network' },
+    ],
+  };
+  const [says, formula, where] = forms[index] ?? ['', '0', {}];
+  return { says, formula, where, source: 'load line; common practice, no source' };
+}
+
+function sourceOf(look: Look, index: number): Working {
+  const source = 'hybrid-pi model; ideal transformers';
+  const plain = (symbol: string, path: string, says: string): Working => ({
+    says,
+    formula: symbol,
+    where: { [symbol]: path },
+    source,
+  });
+  const second = { R_s: 'transmit.amplifierInput', ...stageSteps(look, 'amplifier') };
+  const through: Record<string, Bound> = {
+    ...second,
+    R_o2: { formula: outputFormula('R_s'), unit: 'Ω', says: 'second amplifier’s output' },
+    R_in_drv: 'transmit.driverInput',
+    R_s3: {
+      formula: 'R_o2 * R_in_drv / R_L',
+      unit: 'Ω',
+      says: 'source at the driver, through its transformer',
+    },
+  };
+  const driver: Record<string, Bound> = {
+    ...through,
+    ...stageSteps(look, 'driver', '3'),
+    R_o3: { formula: outputFormula('R_s3', '3'), unit: 'Ω', says: 'driver’s output' },
+  };
+  switch (index) {
+    case 1:
+      return {
+        says: 'An emitter follower’s output: the emitter resistance.',
+        formula: 'V_T / I_mic',
+        where: {
+          V_T: { value: THERMAL_VOLTAGE, unit: 'V', says: 'thermal voltage kT/q at 300 K' },
+          I_mic: 'transmit.micCurrent',
+        },
+        source,
+        assumes: 'The stage before it has a low impedance against the follower’s current gain.',
+      };
+    case 2:
+    case 3:
+      return plain(
+        'R_mod',
+        'transmit.modulatorImpedance',
+        'The modulator, and the pad made for it.',
+      );
+    case 4:
+      return plain('R_out', 'transmit.amplifierOutput', 'The first amplifier’s output.');
+    case 5:
+      return plain('R_fs', 'transmit.filterSource', 'The first amplifier through its transformer.');
+    case 6:
+      return plain('R_end', 'filter.ends', 'The filter, designed for this resistance.');
+    case 7:
+      return plain(
+        'R_in',
+        'transmit.amplifierInput',
+        'The filter through its transformer, which is wound to match.',
+      );
+    case 8:
+      return {
+        says: 'The second amplifier’s output, driven from its matching source.',
+        formula: 'R_o2',
+        where: through,
+        source,
+      };
+    case 9:
+      return {
+        says: 'The second amplifier through its transformer.',
+        formula: 'R_s3',
+        where: through,
+        source,
+      };
+    case 10:
+      return { says: 'The driver’s output.', formula: 'R_o3', where: driver, source };
+    case 11:
+      return {
+        says: 'The driver through its transformer.',
+        formula: 'R_o3 * R_base / R_L3',
+        where: { ...driver, R_base: 'transmit.finalInput' },
+        source,
+      };
+    default:
+      return plain('R_o', 'transmit.outputImpedance', 'The final’s own output resistance.');
+  }
+}

@@ -1,0 +1,108 @@
+import type { Problem } from '../../fields/stage.ts';
+import { format } from '../../quantity/format.ts';
+import type { CarrierLeft } from './carrierLeft.ts';
+import type { Levels } from './levels.ts';
+import type { TransmitSeen } from './seen.ts';
+
+/** Gain, headroom and what is left of the carrier. */
+export function levelCautions(
+  seen: TransmitSeen,
+  { results }: Levels,
+  { carrierSuppression, balance }: CarrierLeft,
+): Problem[] {
+  const problems: Problem[] = [];
+  const warn = (key: string, says: string, help: string) =>
+    problems.push({ field: `transmit.${key}`, weight: 'warns', says, try: help });
+  const { micGain, chain, over, filterSource } = results;
+  if (micGain !== null && micGain > 46) {
+    warn(
+      'micLevel',
+      `The microphone would need ${format(micGain, 'dB', 3)} of gain: more than two common stages give without hum.`,
+      'Less pad, more gain in amplifiers or driver, or a stronger microphone.',
+    );
+  }
+  if (micGain !== null && micGain < 0) {
+    warn(
+      'micLevel',
+      `The chain has ${format(-micGain, 'dB', 3)} more gain than the microphone needs.`,
+      'More pad behind the modulator: it also puts the sideband further above the carrier’s rest.',
+    );
+  }
+  // Does anything flatten before the final does?
+  for (const row of chain ?? []) {
+    if (row.headroom === null || row.headroom >= 0 || row.point === 'Final, collector') continue;
+    const [key, help] = cure(row.point ?? '');
+    warn(
+      key,
+      `${row.point}: ${format(-row.headroom, 'dB', 3)} more than it can give before it flattens (${row.limit}).`,
+      help,
+    );
+  }
+  if (over !== null && over > 0.5) {
+    warn(
+      'micFitted',
+      `The amplifier that you have drives the final ${format(over, 'dB', 3)} past full power: it flattens and splatters.`,
+      'Turn the microphone gain down until more speech makes no more watts, then a little further.',
+    );
+  }
+  if (over !== null && over < -3) {
+    warn(
+      'micFitted',
+      `The amplifier that you have leaves ${format(-over, 'dB', 3)} of drive unused.`,
+      'More microphone gain, or less pad.',
+    );
+  }
+  if (
+    filterSource !== null &&
+    seen.ends !== null &&
+    Math.abs(Math.log(filterSource / seen.ends)) > Math.log(1.3)
+  ) {
+    warn(
+      'amplifierLoad',
+      `The filter sees ${format(filterSource, 'Ω', 3)} at its input instead of ${format(seen.ends, 'Ω', 3)}: expect ripple.`,
+      'Choose feedback and emitter resistors so that the output resistance equals the load.',
+    );
+  }
+  if (carrierSuppression !== null && carrierSuppression < 40) {
+    warn(
+      'null',
+      `The carrier is only ${format(carrierSuppression, 'dB', 3)} down.`,
+      'A better null, or the carrier further out on the filter’s skirt: 40 dB is the least, 50 dB good.',
+    );
+  }
+  if (balance !== null && balance > 65) {
+    warn(
+      'null',
+      `That null asks for ${format(balance, 'dB', 3)} of balance from carrier drive to output: hard to keep.`,
+      'More pad, so that the modulator works at a higher level, or less carrier drive.',
+    );
+  }
+  return problems;
+}
+
+function cure(point: string): readonly [string, string] {
+  if (point.startsWith('Driver')) {
+    return [
+      'driverCurrent',
+      'More standing current or a higher load for the driver, or a final with more gain.',
+    ];
+  }
+  if (point.startsWith('Filter'))
+    return ['filterDrive', 'More gain behind the filter and less before.'];
+  if (point.startsWith('Modulator, output')) {
+    return [
+      'carrierDrive',
+      'More carrier drive, or less pad so that the modulator works at a lower level.',
+    ];
+  }
+  if (point.startsWith('Modulator')) {
+    return [
+      'micCurrent',
+      'More current in the last stage of the microphone amplifier, or less pad.',
+    ];
+  }
+  return [
+    'amplifierCurrent',
+    'More standing current beside the filter, or more gain in driver and final.',
+  ];
+}

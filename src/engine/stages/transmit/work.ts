@@ -1,0 +1,75 @@
+import { noResults, type Problem, type Work } from '../../fields/stage.ts';
+import { workCarrier } from './carrierLeft.ts';
+import { transmitFields } from './fields.ts';
+import { workFinal } from './final.ts';
+import { levelCautions } from './levelCautions.ts';
+import { workLevels } from './levels.ts';
+import type { TransmitSeen } from './seen.ts';
+import { smallFigures } from './smallFigures.ts';
+
+/** The transmitter from microphone to antenna, and the final's currents and heat. */
+export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
+  const stop = impossible(seen);
+  if (stop) return { results: noResults(transmitFields), problems: [stop] };
+  const small = smallFigures(seen);
+  if (!small.amplifies) {
+    return {
+      results: noResults(transmitFields),
+      problems: [
+        {
+          field:
+            small.first.voltageGain < 0 ? 'transmit.driverFeedback' : 'transmit.amplifierFeedback',
+          weight: 'stops',
+          says: 'This feedback resistor is so small that the signal goes through it and not through the transistor.',
+          try: 'A larger feedback resistor, or a smaller emitter resistor.',
+        },
+      ],
+    };
+  }
+  const final = workFinal(seen);
+  const levels = workLevels(seen, small, final.results);
+  const carrier = workCarrier(seen, levels.sideband);
+  return {
+    results: {
+      ...levels.results,
+      ...carrier,
+      ...small.results,
+      ...final.results,
+      supplyPeak: final.results.dcCurrent + standingOfOthers(seen),
+      supplySpeech: final.speechCurrent + standingOfOthers(seen),
+    },
+    problems: [...final.problems, ...levels.problems, ...levelCautions(seen, levels, carrier)],
+    origins: {
+      limitVce: seen.ownVce === null ? 'typical' : 'typed',
+      limitIc: seen.ownIc === null ? 'typical' : 'typed',
+      limitJunction: 'typical',
+      transition: seen.ownFt === null ? 'typical' : 'typed',
+      toCase: seen.ownToCase === null ? 'typical' : 'typed',
+      toAmbient: seen.ownToAmbient === null ? 'typical' : 'typed',
+    },
+  };
+}
+
+/** What leaves nothing to work out. */
+function impossible(seen: TransmitSeen): Problem | null {
+  if (seen.saturation >= seen.supply) {
+    return {
+      field: 'transmit.saturation',
+      weight: 'stops',
+      says: 'The final would keep the whole supply voltage for itself.',
+      try: 'A higher supply voltage.',
+    };
+  }
+  if (seen.junctionAllowed <= seen.ambient) {
+    return {
+      field: 'transmit.junctionAllowed',
+      weight: 'stops',
+      says: 'The junction may not be cooler than the air.',
+      try: '125 °C is usual for silicon in air of 35 °C.',
+    };
+  }
+  return null;
+}
+
+const standingOfOthers = (seen: TransmitSeen): number =>
+  seen.driverCurrent + 2 * seen.amplifierCurrent + seen.micCurrent;

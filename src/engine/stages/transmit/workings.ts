@@ -1,0 +1,13 @@
+import type { StageWorkings } from '../../fields/workings.ts';
+import { chainWorkings } from './chainWorkings.ts';
+import type { transmitFields } from './fields.ts';
+import { heatWorkings } from './heatWorkings.ts';
+import { levelWorkings } from './levelWorkings.ts';
+import { powerWorkings } from './powerWorkings.ts';
+
+export const transmitWorkings: StageWorkings<typeof transmitFields> = {
+  ...chainWorkings,
+  ...levelWorkings,
+  ...powerWorkings,
+  ...heatWorkings,
+};
