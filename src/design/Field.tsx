@@ -80,7 +80,7 @@ export function Field(props: FieldProps) {
       </div>
       <div className="field__under" id={`${id}:echo`}>
         {echo !== undefined && echo !== text && <span className="field__echo">= {echo}</span>}
-        <OriginMark of={origin} />
+        {(!blank || typical !== undefined) && <OriginMark of={origin} />}
         {!blank && typical !== undefined && onTypical && (
           <button type="button" className="field__reset" onClick={onTypical}>
             <span className="unseen">{label}: </span>

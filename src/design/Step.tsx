@@ -20,7 +20,11 @@ export interface StepProps {
   /** One sentence in plain words. */
   says: string;
   /** MathML: symbol = formula, and the same with numbers in it. */
-  formula: string;
+  formula: string | null;
+  /** In place of a formula: the rule by which a name was chosen. */
+  rule?: string | undefined;
+  /** What the formula leans on, each with its own. */
+  steps?: readonly { symbol: string; says: string; formula: string; value: string }[] | undefined;
   numbers?: string | undefined;
   value: string;
   where: readonly WhereItem[];
@@ -36,10 +40,19 @@ export function Step(props: StepProps) {
   return (
     <section className="step" id={props.id} aria-label={words.workingsOf(props.label)}>
       <p className="step__says">{props.says}</p>
-      <div className="step__sum">
-        <div className="step__formula">
-          <Typeset mathml={props.formula} />
-        </div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
+      <section className="step__sum" aria-label={words.formulaOf} tabIndex={0}>
+        {props.steps?.map((step) => (
+          <div className="step__formula step__formula--sub" key={step.symbol} title={step.says}>
+            <Typeset mathml={step.formula} /> = <Value of={step.value} />
+          </div>
+        ))}
+        {props.formula !== null && (
+          <div className="step__formula">
+            <Typeset mathml={props.formula} />
+          </div>
+        )}
+        {props.rule !== undefined && <p className="step__rule">{props.rule}</p>}
         {props.numbers !== undefined && (
           <div className="step__numbers">
             <Typeset mathml={props.numbers} />
@@ -49,7 +62,7 @@ export function Step(props: StepProps) {
           = <Value of={props.value} />
         </div>
         {props.residual !== undefined && <p className="step__residual">{props.residual}</p>}
-      </div>
+      </section>
       {props.where.length > 0 && (
         <dl className="step__where" aria-label={words.where}>
           {props.where.map((item) => (

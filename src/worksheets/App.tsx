@@ -9,6 +9,7 @@ import { Foot } from './frame/Foot.tsx';
 import { Menu } from './frame/Menu.tsx';
 import { Notices } from './frame/Notices.tsx';
 import { RigTitle } from './frame/RigTitle.tsx';
+import './frame/frame.css';
 import { Undo } from './frame/Undo.tsx';
 import { useAddress } from './frame/useAddress.ts';
 import { WayAround } from './frame/WayAround.tsx';

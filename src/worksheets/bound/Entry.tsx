@@ -1,6 +1,7 @@
 import { Choice } from '../../design/Choice.tsx';
 import { Count } from '../../design/Count.tsx';
 import { Field } from '../../design/Field.tsx';
+import type { Origin } from '../../engine/fields/kinds.ts';
 import { fieldAt } from '../../engine/rig/fieldAt.ts';
 import { useInput } from '../../store/hooks.ts';
 import { useBench } from '../../store/store.ts';
@@ -14,10 +15,12 @@ interface EntryProps {
   form?: 'row' | 'list';
   /** What is used while it is blank, where the stage worked that out: ready to read. */
   typical?: string | undefined;
+  /** How that came about, if it is no guess. */
+  typicalOrigin?: Origin;
 }
 
 /** An input on the sheet, tied to the rig: whatever its kind. */
-export function Entry({ of, form, typical }: EntryProps) {
+export function Entry({ of, form, typical, typicalOrigin = 'typical' }: EntryProps) {
   const field = fieldAt(of);
   const input = useInput(of);
   const say = useBench((s) => s.say);
@@ -74,7 +77,7 @@ export function Entry({ of, form, typical }: EntryProps) {
       onStep={onStep}
       echo={echoOf(field, input)}
       problem={problem}
-      origin={input.origin}
+      origin={text.trim() === '' ? typicalOrigin : input.origin}
       typical={pencilled}
       onTypical={pencilled === undefined ? undefined : () => write('')}
       prefixes={prefixesOf(field)}

@@ -41,6 +41,8 @@ export function Workings({ of, index = 0, reveal = 3 }: WorkingsProps) {
       label={set.label}
       says={unfolded.working.says}
       formula={set.formula}
+      rule={'rule' in unfolded.working ? unfolded.working.rule : undefined}
+      steps={reveal >= 2 ? set.steps : undefined}
       numbers={reveal >= 2 ? set.numbers : undefined}
       value={reveal >= 3 ? set.value : '…'}
       residual={reveal >= 3 ? set.residual : undefined}

@@ -1,12 +1,26 @@
-import type { Unfolded } from '../../engine/rig/unfold.ts';
+import { toMathML, toMathMLWithNumbers } from '../../design/formula/toMathML.ts';
+import { format } from '../../engine/quantity/format.ts';
+import { shown } from '../../engine/rig/moved.ts';
+import { type Reckoned, reckon } from '../../engine/rig/reckon.ts';
+import type { Term, Unfolded } from '../../engine/rig/unfold.ts';
 
 /** A working ready for the page. */
 export interface Typeset {
   readonly label: string;
-  readonly formula: string;
+  /** MathML: symbol = formula; null where a rule in words takes its place. */
+  readonly formula: string | null;
+  /** The same with this rig's numbers. */
   readonly numbers: string | undefined;
   readonly value: string;
+  /** For an equation that was solved: both sides with the root put in. */
   readonly residual: string | undefined;
+  /** Steps that the formula leans on, each as MathML with its value. */
+  readonly steps: readonly {
+    readonly symbol: string;
+    readonly says: string;
+    readonly formula: string;
+    readonly value: string;
+  }[];
   readonly where: readonly {
     readonly symbol: string;
     readonly says: string;
@@ -15,13 +29,72 @@ export interface Typeset {
   }[];
 }
 
+/** Longest formula that is also set with its numbers: beyond it nobody reads them. */
+const LONGEST = 260;
+
+/** Sets a working as MathML with this rig's numbers. Brings in mathjs: reach it by a lazy import. */
 export function typeset(unfolded: Unfolded): Typeset {
+  const { working, symbols, field } = unfolded;
+  const reckoned = reckon(unfolded);
+  const values = Object.fromEntries(symbols.map((term) => [term.name, figure(term, reckoned)]));
+  const sides =
+    'rule' in working
+      ? null
+      : 'left' in working
+        ? [working.left, working.right]
+        : [field.symbol ?? '', working.formula].filter((side) => side !== '');
+  const inNumbers =
+    'rule' in working
+      ? null
+      : 'left' in working
+        ? [working.left, working.right]
+        : [working.formula];
+  const used = (inNumbers ?? []).join(' ');
   return {
-    label: unfolded.field.label,
-    formula: '',
-    numbers: undefined,
-    value: String(unfolded.value),
-    residual: undefined,
-    where: [],
+    label: field.label,
+    formula: sides === null ? null : toMathML(sides).mathml,
+    numbers:
+      inNumbers === null || used.length > LONGEST || symbols.length === 0
+        ? undefined
+        : toMathMLWithNumbers(inNumbers, values).mathml,
+    value: ownValue(unfolded),
+    residual: residualOf(reckoned, unfolded),
+    steps: symbols
+      .filter((term) => term.formula !== null)
+      .map((term) => ({
+        symbol: term.name,
+        says: term.label,
+        formula: toMathML([term.name, term.formula ?? '']).mathml,
+        value: values[term.name] ?? '',
+      })),
+    where: symbols
+      .filter((term) => term.formula === null)
+      .map((term) => ({
+        symbol: term.name,
+        says: term.label,
+        value: values[term.name] ?? '',
+        path: term.path,
+      })),
   };
+}
+
+function figure(term: Term, reckoned: Reckoned | null): string {
+  const value = term.formula === null ? term.value : (reckoned?.steps[term.name] ?? null);
+  if (typeof value === 'number') return format(value, term.unit, term.digits ?? 4);
+  return value ?? '';
+}
+
+function ownValue({ field, value }: Unfolded): string {
+  if (field.kind === 'list' && typeof value === 'number') {
+    return format(value, field.unit, field.digits);
+  }
+  return shown(field, value);
+}
+
+function residualOf(reckoned: Reckoned | null, { working }: Unfolded): string | undefined {
+  if (!('left' in working) || reckoned?.right === null || reckoned === null) return undefined;
+  const left = Number(reckoned.value);
+  const scale = Math.max(Math.abs(left), Math.abs(reckoned.right)) || 1;
+  const off = Math.abs(left - reckoned.right) / scale;
+  return `Root put back: the two sides differ by ${off === 0 ? 'nothing' : `${format(off, '1', 1)} of themselves`}.`;
 }

@@ -4,7 +4,7 @@ import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { fieldAt } from '../../engine/rig/fieldAt.ts';
 import { shown } from '../../engine/rig/moved.ts';
-import { useValue } from '../../store/hooks.ts';
+import { useOrigin, useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
@@ -82,7 +82,8 @@ export function QuartzSheet() {
 /** An entry that shows, while blank, what is used in its stead. */
 function Given({ of }: { of: (typeof keys)[number] }) {
   const value = useValue<number>(`quartz.${of}`);
+  const origin = useOrigin(`quartz.${of}`);
   const field = fieldAt(`quartz.${of}`);
   const typical = field && value !== null ? shown(field, value) : undefined;
-  return <Entry of={`quartz.${of}Given`} typical={typical} />;
+  return <Entry of={`quartz.${of}Given`} typical={typical} typicalOrigin={origin} />;
 }
