@@ -79,7 +79,8 @@ function ruleWorking(look: Look, order: number): Working {
   const P: Bound = rulingPowerPath(look);
   const dB = (value: number, says: string): Bound => ({ value, unit: 'dB', says, source });
   if (rules === 'own') return { ...said, formula: '-A_own', where: { A_own: 'plan.ownLimit' } };
-  if (rules === 'us') {
+  const nominal = look('plan.nominal') as number;
+  if (rules === 'us' && nominal < 30e6) {
     return { ...said, formula: '-A_us', where: { A_us: dB(43, 'below mean power') } };
   }
   if (rules === 'itu') {
@@ -90,13 +91,34 @@ function ruleWorking(look: Look, order: number): Working {
         A_1: dB(43, 'at one watt'),
         P,
         P_1: { value: 1, unit: 'W', says: 'one watt' },
-        A_cap: dB(50, 'never more'),
+        A_cap: dB(nominal < 30e6 ? 50 : 70, 'never more'),
+      },
+    };
+  }
+  if (rules === 'cept') {
+    const rising = order * nominal > 35e6 && order * nominal < 50e6;
+    return {
+      ...said,
+      formula: `-min(${rising ? 'A_tab + A_dec * log10(n * f_0 / f_35)' : 'A_tab'}, 10 * log10(P / P_mW) - L_abs)`,
+      where: {
+        A_tab: dB(order * nominal >= 50e6 ? 60 : 40, 'by the table'),
+        ...(rising
+          ? {
+              A_dec: dB(129.1, 'more for each decade from there'),
+              n: { value: order, unit: '1', says: 'order of the harmonic' } as const,
+              f_0: 'plan.nominal',
+              f_35: { value: 35e6, unit: 'Hz', says: 'where the table begins to rise' } as const,
+            }
+          : {}),
+        P,
+        P_mW: { value: 1e-3, unit: 'W', says: 'one milliwatt' },
+        L_abs: { value: -36, unit: 'dBm', says: 'level that is always allowed' },
       },
     };
   }
   const emission = {
-    frequency: order * (look('plan.nominal') as number),
-    fundamental: look('plan.nominal') as number,
+    frequency: order * nominal,
+    fundamental: nominal,
     power: look(rulingPowerPath(look)) as number,
     own: look('plan.ownLimit') as number,
   };

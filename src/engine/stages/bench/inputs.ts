@@ -82,16 +82,6 @@ const instruments = {
     help: 'Of a difference between two levels on its screen.',
     source: 'common practice, no source',
   }),
-  spare: quantity({
-    label: 'Wanted inside a rule',
-    symbol: 'm_rule',
-    unit: 'dB',
-    range: [0, 20],
-    default: 3,
-    digits: 3,
-    help: 'A reading that keeps a rule by less is close: instruments err, and samples differ.',
-    source: 'common practice, no source',
-  }),
 } as const;
 
 /** What was read. All may stay blank. */

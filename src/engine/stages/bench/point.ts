@@ -30,7 +30,7 @@ export interface Limit {
   readonly sides: 'atMost' | 'atLeast';
   readonly value: (seen: BenchSeen) => number | null;
   readonly working: Working | ((look: Look) => Working);
-  /** Wanted distance from it; where not said, the field `spare`. Same unit. */
+  /** Wanted distance from it; where not said, Output's margin wanted. Same unit. */
   readonly spare?: number;
 }
 

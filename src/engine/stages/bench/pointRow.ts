@@ -37,7 +37,7 @@ export function pointRow(point: Point, seen: BenchSeen): PointRow {
   const rule =
     measured === null || limit === null || !point.limit
       ? null
-      : judgeLimit(measured, limit, point.limit.spare ?? seen.spare, point.limit.sides);
+      : judgeLimit(measured, limit, point.limit.spare ?? seen.marginWanted, point.limit.sides);
   return {
     step: point.step,
     point: point.point,

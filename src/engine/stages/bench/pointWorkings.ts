@@ -151,7 +151,7 @@ function ruleWorking({ limit, group }: Point): Working {
   }
   const spare =
     limit.spare === undefined
-      ? 'bench.spare'
+      ? 'output.marginWanted'
       : ({ value: limit.spare, unit: 'dB', says: 'wanted inside the limit' } as const);
   return {
     says: 'With so much to spare it holds; with less it is close.',
