@@ -1,0 +1,128 @@
+import { expect, test } from 'vitest';
+import { audioChips } from '../../src/engine/data/devices.ts';
+import { externalNoise } from '../../src/engine/data/noiseClasses.ts';
+import { voltsOfDbm } from '../../src/engine/quantity/power.ts';
+import { audioCurrent, mostAudio, worstAudioHeat } from '../../src/engine/stages/receive/audio.ts';
+import { front } from '../../src/engine/stages/receive/front.ts';
+import { noiseRise, spareLoss, thermalNoise } from '../../src/engine/stages/receive/noise.ts';
+import { sReports } from '../../src/engine/stages/receive/sReports.ts';
+
+// Source: Boltzmann's constant is exact; kT0 = −173.975 dBm/Hz, −139.204 dBm in 3 kHz.
+test('thermal noise', () => {
+  expect(thermalNoise(1)).toBeCloseTo(-173.975, 3);
+  expect(thermalNoise(3000)).toBeCloseTo(-139.204, 3);
+});
+
+// Source: kT0B plus the noise figure, a planner's table in 2.4 kHz to whole decibels.
+test.each([
+  [5, -135],
+  [10, -130],
+  [15, -125],
+  [20, -120],
+  [25, -115],
+])('noise figure %d dB: floor %d dBm in 2.4 kHz', (figure, floor) => {
+  expect(Math.abs(thermalNoise(2400) + figure - floor)).toBeLessThanOrEqual(0.5);
+});
+
+// Source: 10 log10((fa + F − 1)/F), a planner's figures.
+test.each([
+  [20, 50, 30],
+  [20, 40, 20],
+  [20, 30, 10.4],
+  [30, 30, 3],
+])('noise figure %d dB, outside %d dB: rise %d dB', (figure, external, rise) => {
+  expect(Math.abs(noiseRise(external, figure) - rise)).toBeLessThanOrEqual(0.051);
+});
+
+// Source: the definition: with the spare loss in front the rise is ten decibels.
+test('the attenuator that leaves ten decibels of noise rise', () => {
+  for (const [external, figure] of [
+    [48.9, 6],
+    [43.6, 15],
+    [29.3, 12],
+  ] as const) {
+    const loss = spareLoss(external, figure);
+    expect(loss).not.toBeNull();
+    expect(noiseRise(external, figure + (loss ?? 0))).toBeCloseTo(10, 9);
+  }
+  expect(spareLoss(20, 15)).toBeNull();
+});
+
+// Source: IARU Region 1, recommendation R.1: S9 is −73 dBm, S1 −121 dBm, 50 µV and 0.2 µV in 50 Ω.
+test('S-reports', () => {
+  const level = (name: string) =>
+    sReports.find(({ report }) => report === name)?.level ?? Number.NaN;
+  expect(level('S9')).toBe(-73);
+  expect(level('S1')).toBe(-121);
+  expect(level('S9 + 40 dB')).toBe(-33);
+  expect(sReports).toHaveLength(13);
+  expect(voltsOfDbm(level('S9'), 'Vrms', 50) * 1e6).toBeCloseTo(50, 0);
+  expect(voltsOfDbm(level('S1'), 'Vrms', 50) * 1e6).toBeCloseTo(0.2, 2);
+});
+
+// Source: maker's data sheet of the 386 type, typical power at 10 % distortion into 8 Ω.
+test.each([
+  [6, 0.325],
+  [9, 0.7],
+])('a 386 type at %d V gives %d W into 8 Ω', (supply, watts) => {
+  expect(Math.abs(mostAudio(audioChips.a386, supply, 8) / watts - 1)).toBeLessThan(0.03);
+});
+
+// Source: the integral over one cycle of a class-B stage on half the supply, by the rectangle rule,
+// swept over all amplitudes.
+test('worst heat and current of the audio stage', () => {
+  const [supply, ohms, steps] = [9, 8, 20_000];
+  let worst = 0;
+  for (let amplitude = 0.02; amplitude <= supply / 2; amplitude += 0.02) {
+    let heat = 0;
+    let current = 0;
+    for (let k = 0; k < steps / 50; k += 1) {
+      const v = amplitude * Math.sin((2 * Math.PI * (k + 0.5)) / (steps / 50));
+      heat += ((supply / 2 - Math.abs(v)) * Math.abs(v)) / ohms;
+      current += Math.max(0, v) / ohms;
+    }
+    worst = Math.max(worst, heat / (steps / 50));
+    const power = amplitude ** 2 / (2 * ohms);
+    expect(audioCurrent(power, ohms) / (current / (steps / 50))).toBeCloseTo(1, 3);
+  }
+  const idle = audioChips.a386.idle * supply;
+  expect((worstAudioHeat(audioChips.a386, supply, ohms) - idle) / worst).toBeCloseTo(1, 3);
+});
+
+const usual = {
+  network: 0.5,
+  frontLoss: 2,
+  amplifierGain: 15,
+  amplifierNoise: 4,
+  filterLoss: 3,
+  detectorLoss: 6.5,
+  preampGain: 34,
+  preampNoise: 6,
+  noiseBandwidth: 2400,
+};
+
+// Source: Friis's formula written out by hand, with twice the noise of the amplifier behind the filter.
+test('noise figure of the receiver', () => {
+  const r = (db: number) => 10 ** (db / 10);
+  const byHand =
+    r(0.5) +
+    (r(2) - 1) / r(-0.5) +
+    (r(4) - 1) / r(-2.5) +
+    (r(3) - 1) / r(12.5) +
+    (2 * (r(4) - 1)) / r(9.5) +
+    (r(6.5) - 1) / r(24.5) +
+    (r(6) - 1) / r(18);
+  const { noiseFigure, floor, frontGain, chain } = front(usual);
+  expect(noiseFigure).toBeCloseTo(10 * Math.log10(byHand), 12);
+  expect(floor).toBeCloseTo(thermalNoise(2400) + noiseFigure, 12);
+  expect(frontGain).toBeCloseTo(18, 12);
+  const shares = chain.reduce((total, row) => total + row.share, 0);
+  expect(shares).toBeCloseTo(1 - 1 / byHand, 12);
+  expect(chain.at(-2)?.level).toBeCloseTo(-73 + 18, 12);
+});
+
+// Common practice, no source: on 40 m a receiver with 20 dB of noise figure is still limited by
+// the band at a residential place.
+test('forty metres are noisy', () => {
+  expect(noiseRise(externalNoise('residential', 7.1e6), 20)).toBeGreaterThan(10);
+});
