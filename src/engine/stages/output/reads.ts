@@ -1,0 +1,23 @@
+/** What Output reads: the Plan's antenna and rules, the final's currents, and its own entries. */
+export const outputReads = {
+  nominal: 'plan.nominal',
+  pep: 'plan.pep',
+  antenna: 'plan.antenna',
+  rules: 'plan.rules',
+  ownLimit: 'plan.ownLimit',
+  collectorLoad: 'transmit.collectorLoad',
+  fundamental: 'transmit.fundamental',
+  harmonicCurrents: 'transmit.harmonicCurrents',
+  outputImpedance: 'transmit.outputImpedance?',
+  match: 'output.match',
+  loadedQ: 'output.loadedQ',
+  lowpass: 'output.lowpass',
+  order: 'output.order',
+  cutoffRatio: 'output.cutoffRatio',
+  ripple: 'output.ripple',
+  coilQ: 'output.coilQ',
+  capacitorQ: 'output.capacitorQ',
+  selfCapacitance: 'output.selfCapacitance',
+  fitted: 'output.fitted',
+  marginWanted: 'output.marginWanted',
+} as const;

@@ -1,0 +1,30 @@
+/** Turns of a transformer between collector and antenna. */
+export interface TurnsRatio {
+  /** Whole turns on the collector's side in the ratio; null where the ratio is kept exact. */
+  readonly primary: number | null;
+  /** Whole turns on the antenna's side in the ratio; null where the ratio is kept exact. */
+  readonly secondary: number | null;
+  /** Antenna side over collector side. */
+  readonly ratio: number;
+}
+
+/** How far whole turns may be off the exact ratio; impedances are then off by twice that. */
+export const TURNS_TOLERANCE = 0.04;
+
+/**
+ * The smallest whole turns whose ratio comes within 4 % of the root of the impedances.
+ *
+ * @param impedances antenna resistance over collector load
+ * @param exact keep the exact ratio, without whole turns
+ */
+export function turnsRatio(impedances: number, exact: boolean): TurnsRatio {
+  const wanted = Math.sqrt(impedances);
+  if (exact) return { primary: null, secondary: null, ratio: wanted };
+  const steep = Math.max(wanted, 1 / wanted);
+  let few = 1;
+  while (Math.abs(Math.round(few * steep) / (few * steep) - 1) > TURNS_TOLERANCE) few += 1;
+  const many = Math.round(few * steep);
+  return wanted >= 1
+    ? { primary: few, secondary: many, ratio: many / few }
+    : { primary: many, secondary: few, ratio: few / many };
+}
