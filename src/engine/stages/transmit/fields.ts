@@ -1,7 +1,8 @@
 import { declare, quantity, words } from '../../fields/declare.ts';
 import { chain, couplings } from './chainFields.ts';
+import { heatResults } from './heatFields.ts';
 import { transmitInputs } from './inputs.ts';
-import { heatResults, powerResults } from './powerFields.ts';
+import { powerResults } from './powerFields.ts';
 
 /** From the microphone to the antenna: levels, headroom, the final and its heat. */
 export const transmitFields = declare({

@@ -3,7 +3,7 @@ import type { RowOf } from '../../fields/kinds.ts';
 import { format } from '../../quantity/format.ts';
 import type { Unit } from '../../quantity/units.ts';
 import type { FinalFigures } from './finalFigures.ts';
-import type { heatResults } from './powerFields.ts';
+import type { heatResults } from './heatFields.ts';
 import type { TransmitSeen } from './seen.ts';
 
 type Row = RowOf<typeof heatResults.limits.columns>;

@@ -1,4 +1,5 @@
 import type { StageWorkings } from '../../fields/workings.ts';
+import { amplifierWorkings } from './amplifierWorkings.ts';
 import { chainWorkings } from './chainWorkings.ts';
 import type { transmitFields } from './fields.ts';
 import { heatWorkings } from './heatWorkings.ts';
@@ -8,6 +9,7 @@ import { powerWorkings } from './powerWorkings.ts';
 export const transmitWorkings: StageWorkings<typeof transmitFields> = {
   ...chainWorkings,
   ...levelWorkings,
+  ...amplifierWorkings,
   ...powerWorkings,
   ...heatWorkings,
 };

@@ -1,0 +1,274 @@
+import { type NoiseClassKey, noiseClasses } from '../../data/noiseClasses.ts';
+import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import type { receiveFields } from './fields.ts';
+import { BOTH_SIDES } from './front.ts';
+import { BOLTZMANN, REFERENCE_TEMPERATURE, SIGNAL_FOR_TEN } from './noise.ts';
+import { milliwatt, s9, sUnits, sum } from './referenceLevels.ts';
+import { DB_PER_UNIT } from './sReports.ts';
+
+const friis = 'H. T. Friis, Noise figures of radio receivers, Proc. IRE 32, 1944, p. 419';
+const nine = {
+  value: SIGNAL_FOR_TEN,
+  unit: '1',
+  says: 'signal over noise that makes (S+N)/N ten decibels',
+} as const;
+
+const thermal = {
+  k: { value: BOLTZMANN, unit: 'J/K', says: 'Boltzmann’s constant, exact', source: 'SI brochure' },
+  T_0: { value: REFERENCE_TEMPERATURE, unit: 'K', says: 'reference temperature' },
+  B_n: 'filter.noiseBandwidth',
+  P_ref: milliwatt,
+  L_kTB: {
+    formula: '10 * log10(k * T_0 * B_n / P_ref)',
+    unit: 'dBm',
+    says: 'thermal noise in this bandwidth',
+  },
+} as const satisfies Record<string, Bound>;
+
+/** The blocks' gains and noise figures: formula and symbols, in the signal's order. */
+const blocks = [
+  { gain: '-L_n', noise: 'L_n', name: 'L_n' },
+  { gain: '-L_front', noise: 'L_front', name: 'L_front', path: 'receive.frontLoss' },
+  { gain: 'G_amp', noise: 'NF_amp', name: 'G_amp', path: 'transmit.amplifierGain' },
+  { gain: '-L_fil', noise: 'L_fil', name: 'L_fil', path: 'filter.loss' },
+  { gain: 'G_amp', noise: 'NF_amp', name: 'G_amp', path: 'transmit.amplifierGain' },
+  { gain: '-L_det', noise: 'L_det', name: 'L_det', path: 'receive.detectorLoss' },
+  { gain: 'A_pre', noise: 'NF_pre', name: 'A_pre', path: 'receive.preampGain' },
+] as const;
+
+/** The loss of the output network where the signal comes in through it. */
+function network(look: Look): Bound {
+  if (look('receive.throughNetwork') === 'no') {
+    return { value: 0, unit: 'dB', says: 'the signal doesn’t come in through the output network' };
+  }
+  return look('output.loss') === null ? 'transmit.network' : 'output.loss';
+}
+
+function symbols(look: Look, from: number, to: number): Record<string, Bound> {
+  const where: Record<string, Bound> = {};
+  for (const block of blocks.slice(from, to)) {
+    where[block.name] = 'path' in block ? block.path : network(look);
+  }
+  return where;
+}
+
+const gainSum = (from: number, to: number): string =>
+  blocks
+    .slice(from, to)
+    .map(({ gain }) => (gain.startsWith('-') ? `- ${gain.slice(1)}` : `+ ${gain}`))
+    .join(' ')
+    .replace(/^\+ /, '')
+    .replace(/^- /, '-');
+
+/** The chain's noise factor term by term, with each block's gain and noise as plain ratios. */
+function friisWorking(look: Look): Working {
+  const where: Record<string, Bound> = {
+    ...symbols(look, 0, 6),
+    NF_amp: 'transmit.amplifierNoise',
+    NF_pre: 'receive.preampNoise',
+  };
+  const terms: string[] = [];
+  blocks.forEach(({ noise }, i) => {
+    if (i > 0) {
+      where[`g_${i}`] = {
+        formula: `10^((${gainSum(0, i)}) / 10)`,
+        unit: '1',
+        says: 'gain before the next block, as a ratio',
+      };
+    }
+    const twice = i === BOTH_SIDES ? '2 * ' : '';
+    terms.push(`${twice}(10^(${noise} / 10) - 1)${i === 0 ? '' : ` / g_${i}`}`);
+  });
+  return {
+    says: 'Each block adds its own noise, divided by all the gain before it.',
+    formula: `10 * log10(1 + ${terms.join(' + ')})`,
+    where,
+    source: friis,
+    assumes:
+      'Impedances match. The noise of the amplifier behind the filter is heard on both sides of the carrier and counts twice.',
+  };
+}
+
+/** Rows whose gain or noise figure is one field. */
+function rowOf(look: Look, index: number, what: 'gain' | 'noise'): Working {
+  const block = blocks[index] ?? blocks[0];
+  const formula = block[what];
+  const own: Record<string, Bound> =
+    formula === 'NF_amp'
+      ? { NF_amp: 'transmit.amplifierNoise' }
+      : formula === 'NF_pre'
+        ? { NF_pre: 'receive.preampNoise' }
+        : symbols(look, index, index + 1);
+  return {
+    says:
+      what === 'gain'
+        ? 'What this block does to the signal.'
+        : 'An amplifier’s own; a passive block at 290 K has its loss.',
+    formula,
+    where: own,
+    source: sum,
+  };
+}
+
+type NoiseKey =
+  | 'chain.block'
+  | 'chain.gain'
+  | 'chain.noise'
+  | 'chain.before'
+  | 'chain.share'
+  | 'chain.level'
+  | 'frontGain'
+  | 'noiseFigure'
+  | 'floor'
+  | 'sensitivity'
+  | 'sensitivityVolts'
+  | 'sensitivityEmf'
+  | 'external'
+  | 'bandNoise'
+  | 'margin'
+  | 'sets'
+  | 'noiseRise'
+  | 'attenuator'
+  | 'weakest'
+  | 'weakestUnits';
+
+/** From the antenna to the detector: gain and noise. */
+export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> = {
+  'chain.block': {
+    says: 'The blocks that a signal passes.',
+    rule: 'A fixed list.',
+    where: {},
+    source: 'definition',
+  },
+  'chain.gain': (look, index) => rowOf(look, index, 'gain'),
+  'chain.noise': (look, index) => rowOf(look, index, 'noise'),
+  'chain.before': (look, index) =>
+    index === 0
+      ? {
+          says: 'Nothing lies before the first block.',
+          formula: '0 * G_row',
+          where: { G_row: 'row.gain' },
+          source: sum,
+        }
+      : {
+          says: 'All gains and losses from the antenna to this block.',
+          formula: gainSum(0, index),
+          where: symbols(look, 0, index),
+          source: sum,
+        },
+  'chain.share': (_, index) => ({
+    says: 'Its own noise, divided by the gain before it, against the noise factor of the whole.',
+    formula: 'k_s * (10^(NF_row / 10) - 1) / 10^(G_before / 10) / 10^(NF / 10)',
+    where: {
+      k_s:
+        index === BOTH_SIDES
+          ? { value: 2, unit: '1', says: 'heard on both sides of the carrier' }
+          : { value: 1, unit: '1', says: 'heard once' },
+      NF_row: 'row.noise',
+      G_before: 'row.before',
+      NF: 'receive.noiseFigure',
+    },
+    source: friis,
+  }),
+  'chain.level': {
+    says: 'S9 at the antenna and all gain up to here.',
+    formula: 'L_9 + G_before + G_row',
+    where: { L_9: s9, G_before: 'row.before', G_row: 'row.gain' },
+    source: sUnits,
+  },
+  frontGain: (look) => ({
+    says: 'All gains and losses from the antenna to the detector’s output.',
+    formula: gainSum(0, 6),
+    where: symbols(look, 0, 6),
+    source: sum,
+  }),
+  noiseFigure: (look) => friisWorking(look),
+  floor: {
+    says: 'Thermal noise in the filter’s noise bandwidth, raised by the noise figure.',
+    formula: 'L_kTB + NF',
+    where: { ...thermal, NF: 'receive.noiseFigure' },
+    source: 'definition of the noise figure',
+  },
+  sensitivity: {
+    says: 'Signal nine times the noise: then signal and noise together are ten times the noise.',
+    formula: 'L_floor + 10 * log10(s_10)',
+    where: { L_floor: 'receive.floor', s_10: nine },
+    source: 'definition of (S+N)/N',
+  },
+  sensitivityVolts: {
+    says: 'The voltage of that power across the antenna resistance.',
+    formula: 'sqrt(P_ref * 10^(L_10 / 10) * R_ant)',
+    where: { P_ref: milliwatt, L_10: 'receive.sensitivity', R_ant: 'plan.antenna' },
+    source: 'closed form: P = V²/R',
+    assumes: 'The receiver’s input matches the antenna.',
+  },
+  sensitivityEmf: {
+    says: 'A matched load halves the generator’s open voltage.',
+    formula: '2 * V_10',
+    where: { V_10: 'receive.sensitivityVolts' },
+    source: 'voltage divider',
+  },
+  external: (look) => {
+    const { c, d, name, source } =
+      noiseClasses[look('receive.place') as NoiseClassKey] ?? noiseClasses.residential;
+    return {
+      says: 'A straight line against the logarithm of the frequency, one for each kind of place.',
+      formula: 'c_F - d_F * log10(f_0 / f_M)',
+      where: {
+        c_F: { value: c, unit: 'dB', says: `at 1 MHz: ${name}`, source },
+        d_F: { value: d, unit: 'dB', says: 'fall for each tenfold frequency', source },
+        f_0: 'plan.nominal',
+        f_M: { value: 1e6, unit: 'Hz', says: 'one megahertz' },
+      },
+      source,
+      assumes:
+        'A median: half the time and half the places are quieter. A short vertical antenna without loss.',
+    };
+  },
+  bandNoise: {
+    says: 'Thermal noise in the filter’s noise bandwidth, raised by the external noise figure.',
+    formula: 'L_kTB + F_am',
+    where: { ...thermal, F_am: 'receive.external' },
+    source: 'ITU-R P.372',
+  },
+  margin: {
+    says: 'The two noises compared, both at the antenna terminal.',
+    formula: 'L_band - L_floor',
+    where: { L_band: 'receive.bandNoise', L_floor: 'receive.floor' },
+    source: sum,
+  },
+  sets: {
+    says: 'Ten decibels either way decide; in between both count.',
+    formula: 'M_N >= 10 ? "band" : M_N > -10 ? "both" : "receiver"',
+    where: { M_N: 'receive.margin' },
+    source: 'common practice, no source',
+  },
+  noiseRise: {
+    says: 'Noise with the antenna over noise with a resistor of 290 K.',
+    formula: '10 * log10((10^(F_am / 10) + 10^(NF / 10) - 1) / 10^(NF / 10))',
+    where: { F_am: 'receive.external', NF: 'receive.noiseFigure' },
+    source: 'closed form from the definition of the noise figure',
+  },
+  attenuator: {
+    says: 'The loss that raises the noise figure until the band’s noise is nine times the receiver’s.',
+    formula: '10 * log10((10^(F_am / 10) - 1) / (9 * 10^(NF / 10)))',
+    where: { F_am: 'receive.external', NF: 'receive.noiseFigure' },
+    source: 'closed form: the noise rise set to ten decibels',
+  },
+  weakest: {
+    says: 'Nine times the noise of band and receiver together.',
+    formula: '10 * log10(s_10 * (10^(L_floor / 10) + 10^(L_band / 10)))',
+    where: { s_10: nine, L_floor: 'receive.floor', L_band: 'receive.bandNoise' },
+    source: 'definition of (S+N)/N; powers of independent noises add',
+  },
+  weakestUnits: {
+    says: 'S9 is −73 dBm, and a unit is 6 dB.',
+    formula: '9 + (L_weak - L_9) / d_S',
+    where: {
+      L_weak: 'receive.weakest',
+      L_9: s9,
+      d_S: { value: DB_PER_UNIT, unit: 'dB', says: 'a unit', source: sUnits },
+    },
+    source: sUnits,
+  },
+};
