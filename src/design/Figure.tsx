@@ -48,10 +48,10 @@ export function Figure(props: FigureProps) {
             type="button"
             className="figure__how"
             aria-expanded={props.howOpen ?? false}
-            aria-label={words.workingsOf(label)}
             onClick={props.onHow}
           >
             {words.how}
+            <span className="unseen">: {label}</span>
           </button>
         )}
       </div>

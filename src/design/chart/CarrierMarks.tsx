@@ -18,21 +18,27 @@ export function CarrierMarks({ carrier, rules, em }: CarrierMarksProps) {
   const away = carrier.direction > 0 ? -1 : 1;
   const marks = [{ ...carrier, live: true }, ...rules.map((rule) => ({ ...rule, live: false }))];
   const places = marks.map((mark) => s.x(mark.at));
-  const column = (away > 0 ? Math.max(...places) : Math.min(...places)) + away * em * 1.1;
+  const longest = Math.max(...marks.map((mark) => mark.label.length)) * em * 0.47;
+  const beyond = away > 0 ? s.right - Math.max(...places) : Math.min(...places) - s.left;
+  // Beside the skirt where there is room; else at the foot, under the passband.
+  const roomy = beyond > longest + em;
+  const side = roomy ? away : -away;
+  const column = (side > 0 ? Math.max(...places) : Math.min(...places)) + side * em * 1.1;
+  const first = roomy ? s.top + em * 1.15 : s.bottom - em * (0.9 + 1.3 * marks.length);
   return (
     <g>
       {marks.map((mark, index) => {
         const x = places[index] ?? 0;
-        const y = s.top + em * (1.15 + 1.3 * index);
+        const y = first + em * 1.3 * index;
         return (
           <g
             key={mark.label}
             className={`chart__upright ${mark.live ? 'chart__upright--live' : ''}`}
           >
             <path d={`M${x} ${s.top}V${s.bottom}`} />
-            <path className="chart__tie" d={`M${x} ${y - em * 0.3}H${column - away * em * 0.3}`} />
+            <path className="chart__tie" d={`M${x} ${y - em * 0.3}H${column - side * em * 0.3}`} />
             <circle cx={x} cy={y - em * 0.3} r={em * 0.14} />
-            <text className="chart__halo" x={column} y={y} textAnchor={away > 0 ? 'start' : 'end'}>
+            <text className="chart__halo" x={column} y={y} textAnchor={side > 0 ? 'start' : 'end'}>
               {mark.label}
             </text>
           </g>

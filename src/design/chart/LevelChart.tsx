@@ -1,7 +1,8 @@
 import { memo } from 'react';
 import { words } from '../words.ts';
 import { Chart, type ChartText } from './Chart.tsx';
-import { Plot, type PlotAxis } from './Plot.tsx';
+import { Plot } from './Plot.tsx';
+import type { PlotAxis } from './scale.ts';
 import { plain, ticks } from './ticks.ts';
 import type { Measured } from './useMeasured.ts';
 import { useScales } from './useScales.ts';
@@ -78,7 +79,7 @@ function Chain({ of, em, down }: { of: readonly Level[]; em: number; down: boole
 function Picture({ width, em, levels }: LevelChartProps & Measured) {
   const down = width / em < levels.length * 4.6;
   const values = levels.flatMap((one) => [one.level, one.ceiling ?? one.level]);
-  const low = Math.floor((Math.min(...values) - 6) / 10) * 10;
+  const low = Math.floor((Math.min(...values) - (down ? 16 : 6)) / 10) * 10;
   const high = Math.ceil((Math.max(...values) + 4) / 10) * 10;
   const words = (index: number) => levels[index]?.label.split(' ') ?? [];
   const along: PlotAxis = {
@@ -103,7 +104,7 @@ function Picture({ width, em, levels }: LevelChartProps & Measured) {
       x={down ? dbm : along}
       y={down ? { ...along, from: levels.length - 0.5, to: -0.5 } : dbm}
       left={down ? 6.5 : 2.75}
-      right={down ? 2.5 : 0.75}
+      right={down ? 2.5 : 1.25}
     >
       <Chain of={levels} em={em} down={down} />
     </Plot>

@@ -4,8 +4,9 @@ import { Band } from './Band.tsx';
 import { CarrierMarks } from './CarrierMarks.tsx';
 import { Chart, type ChartText } from './Chart.tsx';
 import { CurveName } from './CurveName.tsx';
-import { type Curve, Plot, type PlotAxis } from './Plot.tsx';
+import { type Curve, Plot } from './Plot.tsx';
 import { Reader } from './Reader.tsx';
+import type { PlotAxis } from './scale.ts';
 import { heightAt, type XY } from './thinned.ts';
 import { plain, ticks } from './ticks.ts';
 import type { Measured } from './useMeasured.ts';
@@ -34,21 +35,26 @@ export interface ResponseChartProps extends ChartText {
   tall?: number;
 }
 
-/** Audio tones along the top: every 500 or 1000 Hz away from the carrier, in the right direction. */
+/** Audio tones along the top, away from the carrier in the direction of the wanted sideband. */
 function audioAxis(
   carrier: { at: number; direction: 1 | -1 },
   from: number,
   to: number,
-  most: number,
+  across: number,
 ): PlotAxis {
   const reach = Math.abs((carrier.direction > 0 ? to : from) - carrier.at) * 1000;
-  const tones = ticks(0, Math.min(reach, 5000), most).filter((tone) => tone >= 0);
+  const tones = ticks(0, Math.min(reach, 5000), Math.min(6, across / 7)).filter((t) => t >= 0);
+  const places = tones.map((tone) => carrier.at + (carrier.direction * tone) / 1000);
+  // The name stands in the row of figures where that leaves room for it, else above them.
+  const room = (5.5 * (to - from)) / across;
+  const atEnd = places.every((place) => place < to - room);
+  const atStart = places.every((place) => place > from + room);
   return {
     from,
     to,
-    ticks: tones.map((tone) => carrier.at + (carrier.direction * tone) / 1000),
+    ticks: places,
     name: words.chart.audioHz,
-    nameAt: carrier.direction > 0 ? 'start' : 'end',
+    nameAt: atEnd ? 'end' : atStart ? 'start' : 'above',
     format: (at) => plain(Math.round((at - carrier.at) * carrier.direction * 1000)),
   };
 }
@@ -79,7 +85,7 @@ function Picture({ width, em, ...props }: ResponseChartProps & Measured) {
     ticks: ticks(floor, ceiling, tall / 3),
     name: 'dB',
   };
-  const top = carrier && audioAxis(carrier, from, to, Math.min(6, across / 7));
+  const top = carrier && audioAxis(carrier, from, to, across);
   const named = reference && nameAt(reference, from, to, floor);
 
   return (

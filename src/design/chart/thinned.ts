@@ -8,40 +8,71 @@ export interface Point {
   readonly y: number;
 }
 
-/**
- * A curve between two ends of the axis in at most about `most` points. Each stretch keeps its
- * highest and lowest point, so that neither a narrow peak nor a notch is lost, and a gap (no
- * finite height) stays a gap.
- */
-export function thinned({ x, y }: XY, from: number, to: number, most = 280): Point[] {
-  const inside: number[] = [];
+/** Points of the curve between two ends of the axis, and one beyond each so that it runs out. */
+function inside({ x, y }: XY, from: number, to: number): Point[] {
+  const points: Point[] = [];
   for (let i = 0; i < x.length; i++) {
     const at = x[i] ?? Number.NaN;
-    // One point beyond each end lets the line run out of the picture.
     const next = x[i + 1] ?? at;
     const before = x[i - 1] ?? at;
     if (Math.max(at, next, before) < from || Math.min(at, next, before) > to) continue;
-    if (Number.isFinite(at)) inside.push(i);
+    if (Number.isFinite(at)) points.push({ x: at, y: y[i] ?? Number.NaN });
   }
-  const point = (i: number): Point => ({ x: x[i] ?? 0, y: y[i] ?? 0 });
-  if (inside.length <= most) return inside.map(point);
+  return points;
+}
 
-  const stretch = Math.ceil((2 * inside.length) / most);
-  const kept: Point[] = [];
-  for (let start = 0; start < inside.length; start += stretch) {
-    let low = inside[start] ?? 0;
-    let high = low;
-    let gap = -1;
-    for (let k = start; k < Math.min(start + stretch, inside.length); k++) {
-      const i = inside[k] ?? 0;
-      if (!Number.isFinite(y[i])) gap = i;
-      if ((y[i] ?? 0) < (y[low] ?? 0)) low = i;
-      if ((y[i] ?? 0) > (y[high] ?? 0)) high = i;
+/** Marks the points of one unbroken stretch that straight lines cannot do without. */
+function mark(points: readonly Point[], first: number, last: number, by: Pixels, keep: Uint8Array) {
+  const open: [number, number][] = [[first, last]];
+  keep[first] = keep[last] = 1;
+  for (let span = open.pop(); span !== undefined; span = open.pop()) {
+    const [a, b] = span;
+    const [p, q] = [points[a], points[b]];
+    if (p === undefined || q === undefined || b - a < 2) continue;
+    const dx = (q.x - p.x) * by.x;
+    const dy = (q.y - p.y) * by.y;
+    const length = Math.hypot(dx, dy) || 1;
+    let worst = a;
+    let off = by.slack;
+    for (let i = a + 1; i < b; i++) {
+      const point = points[i];
+      if (point === undefined) continue;
+      const far = Math.abs(dx * (point.y - p.y) * by.y - dy * (point.x - p.x) * by.x) / length;
+      if (far > off) [worst, off] = [i, far];
     }
-    const of = [...new Set([low, high, gap])].filter((i) => i >= 0).sort((a, b) => a - b);
-    kept.push(...of.map(point));
+    if (worst === a) continue;
+    keep[worst] = 1;
+    open.push([a, worst], [worst, b]);
   }
-  return kept;
+}
+
+/** How large the curve is drawn: pixels for one of `x` and of `y`, and how far a line may stray. */
+export interface Pixels {
+  readonly x: number;
+  readonly y: number;
+  readonly slack: number;
+}
+
+/**
+ * A curve between two ends of the axis in as few points as the eye needs: none lies further than
+ * `slack` pixels from the line drawn, and there are `most` at most. A gap (no finite height) stays.
+ * Method: Douglas and Peucker, Cartographica 10 (1973).
+ */
+export function thinned(curve: XY, from: number, to: number, by: Pixels, most = 300): Point[] {
+  const points = inside(curve, from, to);
+  const keep = new Uint8Array(points.length);
+  let start = 0;
+  for (let i = 0; i <= points.length; i++) {
+    const gap = i === points.length || !Number.isFinite(points[i]?.y);
+    if (!gap) continue;
+    if (i > start) mark(points, start, i - 1, by, keep);
+    if (i < points.length) keep[i] = 1;
+    start = i + 1;
+  }
+  const kept = points.filter((_, i) => keep[i] === 1);
+  return kept.length > most && by.slack < 64
+    ? thinned(curve, from, to, { ...by, slack: by.slack * 2 }, most)
+    : kept;
 }
 
 /** The curve's height at a place along the axis, by straight lines; null outside the curve. */

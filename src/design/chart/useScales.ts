@@ -4,6 +4,9 @@ export interface Scales {
   /** Pixel of a value along the axis, held inside the picture. */
   x: (value: number) => number;
   y: (value: number) => number;
+  /** The same, also outside the picture. */
+  beyondX: (value: number) => number;
+  beyondY: (value: number) => number;
   left: number;
   right: number;
   top: number;
@@ -25,6 +28,8 @@ export function useScales(): Scales | null {
   return {
     x: (value) => held(xs(value) ?? left, left, right),
     y: (value) => held(ys(value) ?? bottom, top, bottom),
+    beyondX: (value) => xs(value) ?? left,
+    beyondY: (value) => ys(value) ?? bottom,
     left,
     right,
     top,

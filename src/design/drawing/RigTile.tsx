@@ -35,7 +35,7 @@ const tiles: Readonly<Record<string, Tile>> = {
     below: both,
     symbol: (
       <>
-        <path d="M-16-14V32M2-14V32" />
+        <path d="M-16-14V0M2-14V0" />
         <Microphone x={-16} y={-14} turn={90} scale={0.9} />
         <Loudspeaker x={2} y={-12} turn={90} scale={0.8} />
         <Amplifier x={-16} y={14} turn={90} scale={0.75} />
@@ -98,8 +98,7 @@ const tiles: Readonly<Record<string, Tile>> = {
     below: [],
     symbol: (
       <>
-        <path d="M-7-32v-2" />
-        <path d="M-7-30V20h14V4" />
+        <path d="M-7 0V20h14V4" />
         <Antenna x={7} y={20} />
         <Wave x={22} y={-8} scale={0.7} />
       </>

@@ -1,9 +1,9 @@
-import { all, create, type MathNode } from 'mathjs';
+import type { MathNode } from 'mathjs';
+import { math } from '../quantity/expressionMath.ts';
 import type { Unit } from '../quantity/units.ts';
 import { units } from '../quantity/units.ts';
 import type { Term, Unfolded } from './unfold.ts';
 
-const math = create(all ?? {}, {});
 const trees = new Map<string, MathNode>();
 
 /** A working reckoned by the formula evaluator alone: what the engine said is not used. */
@@ -78,6 +78,8 @@ function evaluate(formula: string, scope: Record<string, unknown>): unknown {
   return tree.compile().evaluate(scope);
 }
 
+const evaluated = (expression: string): unknown => evaluate(expression, {});
+
 function plain(value: unknown): number | string {
   if (typeof value === 'number' || typeof value === 'string') return value;
   if (typeof value === 'boolean') return value ? 1 : 0;
@@ -87,12 +89,12 @@ function plain(value: unknown): number | string {
 function withUnit({ value, unit }: Term): unknown {
   const dimension = units[unit].dimension;
   if (typeof value !== 'number' || dimension === '') return value;
-  return math.multiply(value, math.evaluate(dimension));
+  return math.multiply(value, evaluated(dimension) as number);
 }
 
 function unlike(value: unknown, unit: Unit): string | null {
   const declared = units[unit].dimension;
-  const wanted = declared === '' ? 1 : math.evaluate(declared);
+  const wanted = declared === '' ? 1 : evaluated(declared);
   return alike(value, wanted) ? null : `comes out in ${dimension(value)}, declared in ${unit}`;
 }
 

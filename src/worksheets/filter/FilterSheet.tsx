@@ -1,9 +1,163 @@
+import { Disclosure } from '../../design/Disclosure.tsx';
+import { Fields } from '../../design/Fields.tsx';
+import { Figures } from '../../design/Figures.tsx';
+import { Note } from '../../design/Note.tsx';
+import { Section } from '../../design/Section.tsx';
+import { useValue } from '../../store/hooks.ts';
+import { Entry } from '../bound/Entry.tsx';
+import { Result } from '../bound/Result.tsx';
+import { Rows } from '../bound/Rows.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
+import { Read, Write } from '../bound/Write.tsx';
+import { DelayPicture } from './DelayPicture.tsx';
+import { FilterPicture } from './FilterPicture.tsx';
 
+/** The crystal ladder: what is asked for, the picture, the parts, and all that can be measured on it. */
 export function FilterSheet() {
+  const family = useValue<string>('filter.family');
+  const fitted = useValue<string>('filter.fitted');
   return (
-    <SheetFrame stage="filter" lead={null}>
-      {null}
+    <SheetFrame
+      stage="filter"
+      lead={
+        <>
+          A filter <Write of="filter.bandwidth" /> wide from <Write of="filter.crystals" /> crystals
+          loses <Read of="filter.loss" /> and wants <Read of="filter.ends" /> at both ends.
+        </>
+      }
+    >
+      <Section
+        title="What it should be"
+        margin={
+          <Note title="Each crystal has a greatest bandwidth">
+            <p>
+              The nearer the passband comes to the parallel resonance, the less width a step of
+              reactance buys. Beyond the greatest width no capacitors help; less holder capacitance,
+              fewer poles or another frequency do.
+            </p>
+          </Note>
+        }
+      >
+        <Fields>
+          <Entry of="filter.bandwidth" />
+          <Entry of="filter.crystals" />
+          {family === 'chebyshev' && <Entry of="filter.ripple" />}
+        </Fields>
+        <Entry of="filter.family" form="row" />
+        <Figures>
+          <Result of="filter.width3" size="main" />
+          <Result of="filter.reach" />
+          <Result of="filter.loss" />
+          <Result of="filter.rippleFound" />
+        </Figures>
+      </Section>
+      <Section>
+        <FilterPicture />
+      </Section>
+      <Section
+        title="The parts"
+        margin={
+          <>
+            <Note title="Which capacitors?">
+              <p>
+                Scaling all coupling capacitors changes the width and hardly the ripple. Ripple
+                comes from wrong ends or from meshes that are not in tune.
+              </p>
+            </Note>
+            <Note title="Good ones">
+              <p>NP0/C0G ceramic, silver mica or polystyrene. Other ceramics drift and lose.</p>
+            </Note>
+          </>
+        }
+      >
+        <Entry of="filter.fitted" form="list" />
+        <Rows of="filter.couplings" />
+        <Rows of="filter.meshes" />
+        {fitted !== 'exact' && (
+          <Figures>
+            <Result of="filter.widthCost" />
+            <Result of="filter.rippleCost" />
+            <Result of="filter.lossCost" />
+          </Figures>
+        )}
+        <Disclosure summary="Capacitor Q and stray">
+          <Fields>
+            <Entry of="filter.capacitorQ" />
+            <Entry of="filter.stray" />
+          </Fields>
+        </Disclosure>
+      </Section>
+      <Section
+        title="Ends"
+        margin={
+          <Note title="The commonest fault">
+            <p>
+              Half or double the right resistance costs some 2 dB of ripple. Straight into 50 Ω a
+              filter of 200 Ω shows humps of 5 dB, and looks wider and steeper than it is.
+            </p>
+          </Note>
+        }
+      >
+        <Figures>
+          <Result of="filter.ends" />
+          <Result of="filter.returnLoss" />
+        </Figures>
+        <Fields>
+          <Entry of="filter.sourceResistance" />
+          <Entry of="filter.loadResistance" />
+        </Fields>
+      </Section>
+      <Section title="What a sweep should show">
+        <Figures>
+          <Result of="filter.width6" />
+          <Result of="filter.width20" />
+          <Result of="filter.width60" />
+          <Result of="filter.shape" />
+          <Result of="filter.centre" />
+          <Result of="filter.peak" />
+          <Result of="filter.noiseBandwidth" />
+          <Result of="filter.delayVariation" />
+        </Figures>
+        <DelayPicture />
+        <Disclosure summary="Every edge">
+          <Figures>
+            <Result of="filter.low3" size="small" />
+            <Result of="filter.high3" size="small" />
+            <Result of="filter.low6" size="small" />
+            <Result of="filter.high6" size="small" />
+            <Result of="filter.low20" size="small" />
+            <Result of="filter.high20" size="small" />
+            <Result of="filter.low60" size="small" />
+            <Result of="filter.high60" size="small" />
+          </Figures>
+        </Disclosure>
+      </Section>
+      <Section
+        title="Is the Q enough?"
+        margin={
+          <Note>
+            <p>
+              Twenty times the centre frequency over the width is comfortable, ten usable, seven
+              poor: below that the corners are gone and the filter only costs level.
+            </p>
+          </Note>
+        }
+      >
+        <Figures>
+          <Result of="filter.qRatio" />
+          <Result of="filter.rounding" />
+          <Result of="filter.corners" />
+        </Figures>
+      </Section>
+      <Section title="Inside the sum">
+        <Figures>
+          <Result of="filter.halfSpan" size="small" />
+          <Result of="filter.largestSum" size="small" />
+          <Result of="filter.endQ" size="small" />
+          <Result of="filter.alignment" size="small" />
+          <Result of="filter.reachLossless" size="small" />
+        </Figures>
+      </Section>
     </SheetFrame>
   );
 }

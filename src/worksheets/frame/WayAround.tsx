@@ -6,7 +6,7 @@ import { valueAt } from '../../engine/rig/worked.ts';
 import { movedBetween, workedOf } from '../../store/bench.ts';
 import { standing } from '../../store/hooks.ts';
 import { type SheetKey, useBench } from '../../store/store.ts';
-import { keyFigures } from '../keyFigures.ts';
+import { keyFigures } from './keyFigures.ts';
 
 /** The drawing of the rig with its live figures: the way from sheet to sheet. */
 export function WayAround() {

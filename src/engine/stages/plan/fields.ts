@@ -76,7 +76,7 @@ export const planFields = declare({
       unit: 'dB',
       range: [20, 100],
       default: 50,
-      digits: 0,
+      digits: 2,
       help: 'How far each harmonic is to lie below the peak envelope power. Used with “My own figure”.',
     }),
     ambient: quantity({
@@ -85,7 +85,7 @@ export const planFields = declare({
       unit: '°C',
       range: [253.15, 343.15],
       default: 308.15,
-      digits: 0,
+      digits: 2,
       help: 'The warmest air around the rig. Inside a closed case it is warmer than the room.',
     }),
   },
@@ -113,7 +113,7 @@ export const planFields = declare({
       label: 'Power level',
       symbol: 'L_PEP',
       unit: 'dBm',
-      digits: 1,
+      digits: 3,
       help: 'The wanted power against one milliwatt.',
     }),
     antennaVpp: quantity({

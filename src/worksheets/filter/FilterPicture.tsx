@@ -1,0 +1,156 @@
+import { useDeferredValue, useMemo } from 'react';
+import { PassbandStrip } from '../../design/chart/PassbandStrip.tsx';
+import { ResponseChart, type ResponseChartProps } from '../../design/chart/ResponseChart.tsx';
+import { format } from '../../engine/quantity/format.ts';
+import { useValue } from '../../store/hooks.ts';
+
+interface Response {
+  readonly frequency: Float64Array;
+  readonly gain: Float64Array;
+}
+
+interface RuleRow {
+  readonly rule: string;
+  readonly frequency: number | null;
+  readonly attenuation: number | null;
+  readonly outside: number | null;
+  readonly suppression300: number | null;
+}
+
+/** Tones of the voice that both sidebands are drawn for, Hz. */
+const VOICE = [300, 2700] as const;
+
+/** The filter's response with the carrier and both sidebands, and the passband under the glass. */
+export function FilterPicture() {
+  const props = useDeferredValue(usePicture());
+  if (!props) return null;
+  const strip = { ...props, title: 'The passband, magnified', summary: props.strip };
+  const margin = 0.25 * (props.span.to - props.span.from);
+  return (
+    <>
+      <ResponseChart {...props} />
+      <PassbandStrip
+        {...strip}
+        rules={[]}
+        widths={[]}
+        domain={[props.span.from - margin, props.span.to + margin]}
+      />
+    </>
+  );
+}
+
+type Picture = ResponseChartProps & { strip: string; span: { from: number; to: number } };
+
+function usePicture(): Picture | null {
+  const fs = useValue<number>('quartz.fs');
+  const response = useValue<Response>('filter.response');
+  const exact = useValue<Response>('filter.exactResponse');
+  const fitted = useValue<string>('filter.fitted');
+  const loss = useValue<number>('filter.loss');
+  const ripple = useValue<number>('filter.rippleFound');
+  const width = useValue<number>('filter.width3');
+  const edges = [
+    useWidth(3, useValue<number>('filter.low3'), useValue<number>('filter.high3')),
+    useWidth(6, useValue<number>('filter.low6'), useValue<number>('filter.high6')),
+    useWidth(20, useValue<number>('filter.low20'), useValue<number>('filter.high20')),
+    useWidth(60, useValue<number>('filter.low60'), useValue<number>('filter.high60')),
+  ];
+  const [w3, w6, w20, w60] = edges;
+  const carrier = useValue<number>('carrier.frequency');
+  const attenuation = useValue<number>('carrier.attenuation');
+  const rule = useValue<string>('carrier.rule');
+  const rules = useValue<readonly RuleRow[]>('carrier.rules');
+  const sideband = useValue<string>('plan.sideband');
+
+  return useMemo(() => {
+    if (fs === null || response === null || loss === null || width === null) return null;
+    const kHz = (f: number) => (f - fs) / 1000;
+    const below = (r: Response) => ({ x: r.frequency.map(kHz), y: r.gain.map((g) => g + loss) });
+    const direction = sideband === 'upper' ? 1 : -1;
+    const band = (side: 1 | -1) => {
+      const ends = VOICE.map((tone) => kHz((carrier ?? fs) + side * tone));
+      return { from: Math.min(...ends), to: Math.max(...ends) };
+    };
+    const widths = [w3, w6, w20, w60].flatMap((w) =>
+      w ? [{ ...w, low: kHz(w.low), high: kHz(w.high) }] : [],
+    );
+    const span = widths[1] ?? widths[0] ?? { low: -1, high: 4 };
+    return {
+      title: 'Response of the filter',
+      summary: summaryOf(width, loss, carrier, attenuation),
+      strip: `Ripple ${format(ripple ?? 0, 'dB', 4)} over ${format(width, 'Hz', 4)}; corners and slope show what loss and termination do.`,
+      span: { from: span.low, to: span.high },
+      curve: below(response),
+      reference:
+        exact !== null && fitted !== 'exact'
+          ? { ...below(exact), label: 'exact values' }
+          : undefined,
+      xName: `kHz from ${format(fs, 'Hz', 7)}`,
+      ...(carrier === null
+        ? {}
+        : {
+            carrier: {
+              at: kHz(carrier),
+              label: `carrier, ${format(-(attenuation ?? 0), 'dB', 2)}`,
+              direction,
+            },
+            wanted: { ...band(direction), label: 'wanted' },
+            opposite: { ...band(direction === 1 ? -1 : 1), label: 'other sideband' },
+            rules: ruleMarks(rules ?? [], rule, kHz),
+          }),
+      widths,
+      floor: -90,
+    } as Picture;
+  }, [
+    fs,
+    response,
+    exact,
+    fitted,
+    loss,
+    ripple,
+    width,
+    w3,
+    w6,
+    w20,
+    w60,
+    carrier,
+    attenuation,
+    rule,
+    rules,
+    sideband,
+  ]);
+}
+
+function useWidth(level: number, low: number | null, high: number | null) {
+  return useMemo(
+    () =>
+      low === null || high === null
+        ? null
+        : { level: -level, low, high, label: format(high - low, 'Hz', 3) },
+    [level, low, high],
+  );
+}
+
+/** Where the rules of thumb that were not chosen would put the carrier, with what each costs. */
+function ruleMarks(rules: readonly RuleRow[], chosen: string | null, kHz: (f: number) => number) {
+  return rules.flatMap((row) => {
+    if (row.frequency === null || row.rule === chosen) return [];
+    const label =
+      row.rule === 'offset'
+        ? `300 Hz outside: ${format(-(row.attenuation ?? 0), 'dB', 2)}`
+        : `20 dB down: ${format(row.outside ?? 0, 'Hz', 3)} outside`;
+    return [{ at: kHz(row.frequency), label }];
+  });
+}
+
+function summaryOf(
+  width: number,
+  loss: number,
+  carrier: number | null,
+  down: number | null,
+): string {
+  const filter = `${format(width, 'Hz', 4)} wide at −3 dB, ${format(loss, 'dB', 3)} of loss`;
+  return carrier === null || down === null
+    ? `${filter}.`
+    : `${filter}; the carrier at ${format(carrier, 'Hz', 7)} lies ${format(down, 'dB', 3)} down the skirt.`;
+}
