@@ -146,8 +146,8 @@ export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> 
     index === 0
       ? {
           says: 'Nothing lies before the first block.',
-          formula: '0 * G_row',
-          where: { G_row: 'row.gain' },
+          formula: '0',
+          where: {},
           source: sum,
         }
       : {

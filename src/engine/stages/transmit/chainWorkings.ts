@@ -83,13 +83,13 @@ const blocks: readonly (readonly [string, Record<string, Bound>])[] = [
   ['-L_mod', { L_mod: 'transmit.conversionLoss' }],
   ['-L_pad - L_mis', { L_pad: 'transmit.pad', ...mismatch }],
   ['G_amp', { G_amp: 'transmit.amplifierGain' }],
-  ['0 * G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['0', {}],
   ['-L_fil', { L_fil: 'filter.loss' }],
-  ['0 * G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['0', {}],
   ['G_amp', { G_amp: 'transmit.amplifierGain' }],
-  ['0 * G_amp', { G_amp: 'transmit.amplifierGain' }],
+  ['0', {}],
   ['G_drv', { G_drv: 'transmit.driverGain' }],
-  ['0 * G_drv', { G_drv: 'transmit.driverGain' }],
+  ['0', {}],
   ['G_fin', { G_fin: 'transmit.finalGain' }],
   ['-L_net', { L_net: 'transmit.network' }],
 ];
@@ -125,7 +125,7 @@ function onwardOf(index: number): Working {
   const says = 'All gains and losses from here to the antenna.';
   const source = 'sum of decibels';
   if (index >= 13) {
-    return { says, formula: '0 * L_net', where: { L_net: 'transmit.network' }, source };
+    return { says, formula: '0', where: {}, source };
   }
   const { formula, where } = gainsFrom(firstGain[index] ?? 0);
   if (index > 0) return { says, formula, where, source };

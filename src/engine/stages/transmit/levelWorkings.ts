@@ -97,8 +97,8 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
     look('transmit.micFitted') === null
       ? {
           says: 'No gain is given, so the one that just makes full power is used.',
-          formula: '0 * A_mic',
-          where: { A_mic: 'transmit.micGain' },
+          formula: '0',
+          where: {},
           source: 'as typed',
         }
       : {
