@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
+  'utf8',
+);
+
+/** A page of its own, with everything the browser complained about written down. */
+export interface Visitor {
+  readonly page: Page;
+  readonly complaints: string[];
+  readonly leave: () => Promise<void>;
+}
+
+/** Opens the bench as somebody who has never been here. */
+export async function visit(
+  browser: Browser,
+  address: string,
+  options: BrowserContextOptions = {},
+): Promise<Visitor> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await page.goto(address);
+  await page.locator('h1').waitFor();
+  return { page, complaints, leave: () => context.close() };
+}
+
+/** Opens a sheet by its address. */
+export async function openSheet(page: Page, key: string, title: string): Promise<void> {
+  await page.evaluate((hash) => {
+    window.location.hash = hash;
+  }, key);
+  await page.getByRole('heading', { level: 1, name: title }).waitFor();
+}
+
+interface Fault {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly nodes: readonly { readonly html: string }[];
+}
+
+/** Serious and critical faults that axe finds on the page as it stands. */
+export async function seriousFaults(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const faults = await page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run: () => Promise<{ violations: Fault[] }> } };
+    return (await axe.run()).violations;
+  });
+  return faults
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) =>
+      nodes.slice(0, 3).map(({ html }) => `${id}: ${html.slice(0, 140)}`),
+    );
+}
