@@ -25,11 +25,13 @@ export function Rows({ of, columns, narrow = 'stack', caption }: RowsProps) {
   const field = fieldAt(of);
   const rows = useValue<readonly Row[]>(of);
   const moved = useMove(of) !== undefined;
-  const open = useBench((s) => (s.open?.path.startsWith(`${of}.`) ? s.open : null));
+  const names = columns ?? (field?.kind === 'table' ? Object.keys(field.columns) : []);
+  const open = useBench((s) =>
+    names.some((name) => s.open?.path === `${of}.${name}`) ? s.open : null,
+  );
   const openWorking = useBench((s) => s.openWorking);
   if (field?.kind !== 'table') throw new Error(`no table ${of}`);
   if (rows === null || rows.length === 0) return null;
-  const names = columns ?? Object.keys(field.columns);
   const heads: TableColumn[] = names.map((name) => ({
     key: name,
     label: field.columns[name]?.label ?? name,
