@@ -1,0 +1,29 @@
+import { declare, quantity } from '../../fields/declare.ts';
+import { windingsInputs } from './inputs.ts';
+import { coils, transformers } from './tables.ts';
+
+/** Turns, wire and cores for every coil and transformer of the rig. */
+export const windingsFields = declare({
+  key: 'windings',
+  title: 'Windings',
+  asks: 'How many turns of which wire on which core?',
+  inputs: windingsInputs,
+  results: {
+    coils,
+    transformers,
+    leastQ: quantity({
+      label: 'Lowest Q of the coils',
+      symbol: 'Q_min',
+      unit: '1',
+      digits: 2,
+      help: 'Compare it with the Q that Output reckons with.',
+    }),
+    wireTotal: quantity({
+      label: 'Wire for the coils',
+      symbol: 'l_sum',
+      unit: 'm',
+      digits: 2,
+      help: 'All tuned coils together.',
+    }),
+  },
+});

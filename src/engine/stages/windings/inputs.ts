@@ -1,0 +1,75 @@
+import { cores } from '../../data/cores.ts';
+import { wires } from '../../data/wires.ts';
+import { choice, count, quantity } from '../../fields/declare.ts';
+
+const titles = (kind: 'iron' | 'ferrite') =>
+  Object.fromEntries(
+    cores.filter(({ mix }) => mix.kind === kind).map(({ key, title }) => [key, title]),
+  );
+
+const ferrites: Readonly<Record<string, string>> = {
+  auto: 'The smallest that suffices',
+  ...titles('ferrite'),
+};
+
+/** What the user may say of the windings. */
+export const windingsInputs = {
+  coilCore: choice({
+    label: 'Core of the tuned coils',
+    options: { auto: 'The smallest that suffices', ...titles('iron') } as Readonly<
+      Record<string, string>
+    >,
+    default: 'auto',
+    help: 'Powdered iron: red (mix 2) up to 10 MHz, yellow (mix 6) above. Ferrite in its place gets hot, and the watts are gone.',
+  }),
+  wire: choice({
+    label: 'Wire',
+    options: {
+      metric: 'Thickest metric that fits',
+      awg: 'Thickest AWG that fits',
+      ...Object.fromEntries(wires.map(({ title }) => [title, title])),
+    } as Readonly<Record<string, string>>,
+    default: 'metric',
+    help: 'Enamelled copper. Thicker wire has a better Q, until it no longer fits in one layer.',
+  }),
+  tail: quantity({
+    label: 'Tail at each end',
+    symbol: 'l_t',
+    unit: 'm',
+    range: [0, 0.5],
+    default: 0.04,
+    typical: [0.02, 0.08],
+    digits: 2,
+    help: 'Left over for soldering.',
+    source: 'common practice, no source',
+  }),
+  reactanceTimes: quantity({
+    label: 'Winding’s impedance over the circuit’s',
+    symbol: 'k_X',
+    unit: '1',
+    range: [1, 20],
+    default: 4,
+    typical: [4, 5],
+    digits: 2,
+    help: 'At the operating frequency. Four times costs 0.07 dB, twice 0.26 dB; once the rule is met more turns buy nothing.',
+    source: 'common practice; loss by closed form',
+  }),
+  transformerCore: choice({
+    label: 'Core of output transformer and choke',
+    options: ferrites,
+    default: 'auto',
+    help: 'Mix 61 loses least; mix 43 needs fewer turns and gets warmer.',
+  }),
+  modulatorCore: choice({
+    label: 'Core of the small transformers',
+    options: ferrites,
+    default: 'auto',
+    help: 'Of the modulator and between the stages. Any small ferrite toroid of mix 43 will do.',
+  }),
+  modulatorTurns: count({
+    label: 'Turns of the modulator’s transformer',
+    range: [1, 40],
+    default: null,
+    help: 'Of each of its three windings. Left blank, as many as the rule asks for.',
+  }),
+} as const;

@@ -1,0 +1,22 @@
+/** What Windings reads: coils and impedances of the stages before, and its own entries. */
+export const windingsReads = {
+  nominal: 'plan.nominal',
+  antenna: 'plan.antenna',
+  coils: 'output.coils?',
+  coilQ: 'output.coilQ',
+  transformerPrimary: 'output.transformerPrimary?',
+  transformerSecondary: 'output.transformerSecondary?',
+  transformerRatio: 'output.transformerRatio?',
+  seriesL: 'carrier.seriesL?',
+  collectorLoad: 'transmit.collectorLoad?',
+  collectorPower: 'transmit.collectorPower?',
+  modulatorImpedance: 'transmit.modulatorImpedance',
+  couplings: 'transmit.couplings?',
+  coilCore: 'windings.coilCore',
+  wire: 'windings.wire',
+  tail: 'windings.tail',
+  reactanceTimes: 'windings.reactanceTimes',
+  transformerCore: 'windings.transformerCore',
+  modulatorCore: 'windings.modulatorCore',
+  modulatorTurns: 'windings.modulatorTurns?',
+} as const;

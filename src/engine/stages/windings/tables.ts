@@ -1,0 +1,261 @@
+import { choice, count, quantity, table, words } from '../../fields/declare.ts';
+
+const outcomes = { holds: 'holds', close: 'close', fails: 'fails' } as const;
+
+const flux = quantity({
+  label: 'Flux density',
+  symbol: 'B_pk',
+  unit: 'T',
+  digits: 2,
+  help: 'Peak, with a steady tone at full power. 1 mT is 10 G.',
+});
+
+const fluxLimit = quantity({
+  label: 'Guideline for the flux',
+  symbol: 'B_lim',
+  unit: 'T',
+  digits: 2,
+  help: 'Below it the core stays cool. It falls as the frequency rises.',
+  source: 'makers’ guideline, from memory',
+});
+
+const outcome = choice({
+  label: 'Flux against the guideline',
+  options: outcomes,
+  help: 'Holds up to 80 %, close up to 100 %.',
+});
+
+/** Every tuned coil of the rig. */
+export const coils = table({
+  label: 'Coils',
+  help: 'One turn is one pass through the hole. Measure after winding: spread the turns to lose inductance, squeeze them to gain.',
+  columns: {
+    label: words({ label: 'Coil', help: 'Its name in the circuit.' }),
+    core: words({ label: 'Core', help: 'Powdered-iron toroid.' }),
+    l: quantity({ label: 'Wanted', symbol: 'L', unit: 'H', digits: 4, help: 'Inductance.' }),
+    al: quantity({
+      label: 'Inductance factor',
+      symbol: 'A_L',
+      unit: 'H/t²',
+      digits: 3,
+      help: 'Of this core, ±5 %. Makers list it as µH for 100 turns: ten times the nanohenry shown here.',
+    }),
+    turnsExact: quantity({
+      label: 'Turns, exact',
+      symbol: 'N_x',
+      unit: 'turns',
+      digits: 3,
+      help: 'Before rounding.',
+    }),
+    turns: count({ label: 'Turns', help: 'Count inside the hole.' }),
+    lBelow: quantity({
+      label: 'With one turn less',
+      symbol: 'L_m',
+      unit: 'H',
+      digits: 3,
+      help: 'Inductance.',
+    }),
+    lAt: quantity({
+      label: 'With these turns',
+      symbol: 'L_N',
+      unit: 'H',
+      digits: 3,
+      help: 'Inductance, evenly spread over the core but for a gap.',
+    }),
+    lAbove: quantity({
+      label: 'With one turn more',
+      symbol: 'L_p',
+      unit: 'H',
+      digits: 3,
+      help: 'Inductance.',
+    }),
+    off: quantity({
+      label: 'Off the wanted value',
+      symbol: 'e_L',
+      unit: '%',
+      digits: 2,
+      help: 'By whole turns alone; the core’s own tolerance comes on top.',
+    }),
+    wire: words({ label: 'Wire', help: 'Enamelled copper, grade 1.' }),
+    bare: quantity({
+      label: 'Copper diameter',
+      symbol: 'd_w',
+      unit: 'm',
+      digits: 3,
+      help: 'Without enamel.',
+    }),
+    overall: quantity({
+      label: 'Diameter over enamel',
+      symbol: 'd_o',
+      unit: 'm',
+      digits: 3,
+      help: 'What has to fit.',
+    }),
+    thickest: quantity({
+      label: 'Thickest that fits',
+      symbol: 'd_max',
+      unit: 'm',
+      digits: 3,
+      help: 'Over the enamel, in one layer with 30° left free.',
+    }),
+    fits: choice({
+      label: 'Fit',
+      options: { fits: 'fits in one layer', crowded: 'does not fit in one layer' },
+      help: 'A second layer costs Q and self-resonance.',
+    }),
+    coverage: quantity({
+      label: 'Covered when wound tight',
+      symbol: 'c_w',
+      unit: '%',
+      digits: 2,
+      help: 'Share of the inner circumference. The rest is what spreading can use.',
+    }),
+    length: quantity({
+      label: 'Wire to cut',
+      symbol: 'l_w',
+      unit: 'm',
+      digits: 2,
+      help: 'Tails included.',
+    }),
+    resistanceDc: quantity({
+      label: 'Resistance, direct current',
+      symbol: 'R_dc',
+      unit: 'Ω',
+      digits: 2,
+      help: 'Of the wire at 20 °C.',
+    }),
+    resistance: quantity({
+      label: 'Resistance at the operating frequency',
+      symbol: 'R_ac',
+      unit: 'Ω',
+      digits: 2,
+      help: 'With skin effect and neighbouring turns.',
+    }),
+    q: quantity({
+      label: 'Q, estimated',
+      symbol: 'Q_w',
+      unit: '1',
+      digits: 2,
+      help: 'At the operating frequency. An estimate within a third: measure it where it matters.',
+    }),
+    selfCapacitance: quantity({
+      label: 'Self-capacitance, at most',
+      symbol: 'C_s',
+      unit: 'F',
+      digits: 2,
+      help: 'Of turns that touch; spread turns have less.',
+    }),
+    resonance: quantity({
+      label: 'Self-resonance, at least',
+      symbol: 'f_r',
+      unit: 'Hz',
+      digits: 2,
+      help: 'Above it the coil is a capacitor.',
+    }),
+    flux,
+    fluxLimit,
+    outcome,
+    build: words({ label: 'To do', help: 'The line to have on the bench.' }),
+  },
+});
+
+/** Every broadband winding of the rig. */
+export const transformers = table({
+  label: 'Transformers and chokes',
+  help: 'Ferrite toroids. The start of one winding goes to the end of the next where the circuit asks for it: mark the starts.',
+  columns: {
+    label: words({ label: 'Where', help: 'Between which two places.' }),
+    core: words({ label: 'Core', help: 'Ferrite toroid; mix 43 names its generation.' }),
+    first: quantity({
+      label: 'Impedance, first side',
+      symbol: 'R_1',
+      unit: 'Ω',
+      digits: 3,
+      help: 'What the first winding works across.',
+    }),
+    second: quantity({
+      label: 'Impedance, second side',
+      symbol: 'R_2',
+      unit: 'Ω',
+      digits: 3,
+      help: 'What the second winding works across; blank for a choke.',
+    }),
+    al: quantity({
+      label: 'Inductance factor',
+      symbol: 'A_L',
+      unit: 'H/t²',
+      digits: 3,
+      help: 'At low frequency, ±20 to 25 %.',
+    }),
+    permeability: quantity({
+      label: 'Permeability left',
+      symbol: 'm_f',
+      unit: '%',
+      digits: 2,
+      help: 'Size of the complex permeability at the operating frequency over the initial one.',
+      source: 'one relaxation, from memory',
+    }),
+    turnsExact: quantity({
+      label: 'Turns by the rule',
+      symbol: 'N_x',
+      unit: 'turns',
+      digits: 3,
+      help: 'On the winding with fewer turns: so much impedance that it hardly loads the circuit.',
+    }),
+    turnsFlux: quantity({
+      label: 'Turns by the flux',
+      symbol: 'N_B',
+      unit: 'turns',
+      digits: 3,
+      help: 'On the same winding, so that the core stays cool; blank where the signal is small.',
+    }),
+    turns: count({ label: 'Turns, first winding', help: 'Count inside the hole.' }),
+    secondTurns: count({
+      label: 'Turns, second winding',
+      help: 'Of each further winding; blank for a choke.',
+    }),
+    inductance: quantity({
+      label: 'Inductance, first winding',
+      symbol: 'L_1',
+      unit: 'H',
+      digits: 3,
+      help: 'As a meter at low frequency shows it.',
+    }),
+    impedance: quantity({
+      label: 'Impedance, first winding',
+      symbol: 'Z_1',
+      unit: 'Ω',
+      digits: 3,
+      help: 'At the operating frequency, the other windings open.',
+    }),
+    times: quantity({
+      label: 'Over the circuit’s',
+      symbol: 'k_1',
+      unit: '1',
+      digits: 2,
+      help: 'Should be four or more.',
+    }),
+    loss: quantity({
+      label: 'Loss by the core',
+      symbol: 'A_w',
+      unit: 'dB',
+      digits: 4,
+      help: 'Between equal resistances: what the winding takes and what it throws back.',
+    }),
+    wire: words({
+      label: 'Wire',
+      help: 'Thickest that fits with all windings in one layer, up to 0.5 mm.',
+    }),
+    length: quantity({
+      label: 'Wire to cut, first winding',
+      symbol: 'l_w',
+      unit: 'm',
+      digits: 2,
+      help: 'Tails included.',
+    }),
+    flux,
+    fluxLimit,
+    outcome,
+    build: words({ label: 'To do', help: 'The line to have on the bench.' }),
+  },
+});

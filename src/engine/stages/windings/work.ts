@@ -1,0 +1,88 @@
+import type { Problem, Work } from '../../fields/stage.ts';
+import { format } from '../../quantity/format.ts';
+import { coilRows } from './coilRows.ts';
+import type { windingsFields } from './fields.ts';
+import type { WindingsSeen } from './seen.ts';
+import { transformerRows } from './transformerRows.ts';
+
+type Coils = ReturnType<typeof coilRows>;
+type Transformers = ReturnType<typeof transformerRows>;
+
+/** Every coil and transformer of the rig on its core. */
+export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
+  const coils = coilRows(seen);
+  const transformers = transformerRows(seen);
+  return {
+    results: {
+      coils,
+      transformers,
+      leastQ: coils.length === 0 ? null : Math.min(...coils.map(({ q }) => q)),
+      wireTotal: coils.length === 0 ? null : coils.reduce((sum, { length }) => sum + length, 0),
+    },
+    problems: [...coilCautions(coils, seen.coilQ), ...transformerCautions(transformers)],
+  };
+}
+
+/** Beyond this, spreading and squeezing no longer make up for whole turns. */
+const TRIM = 0.1;
+
+function coilCautions(coils: Coils, reckonedQ: number): Problem[] {
+  const problems: Problem[] = [];
+  const warn = (field: string, says: string, help: string) =>
+    problems.push({ field, weight: 'warns', says, try: help });
+  for (const { label, core, fits, wire, outcome, flux, fluxLimit, off, turns } of coils) {
+    if (fits === 'crowded') {
+      warn(
+        'windings.wire',
+        `${label}: ${turns} turns of ${wire} do not fit on ${core} in one layer.`,
+        'Thinner wire or a larger core.',
+      );
+    }
+    if (outcome === 'fails' && flux !== null && fluxLimit !== null) {
+      warn(
+        'windings.coilCore',
+        `${label}: ${format(flux, 'T', 2)} in ${core}, over the guideline of ${format(fluxLimit, 'T', 2)}: the core gets warm.`,
+        'A larger core, or a mix with less inductance for each turn.',
+      );
+    }
+    if (Math.abs(off) > TRIM) {
+      warn(
+        'windings.coilCore',
+        `${label}: ${turns} turns on ${core} are ${format(Math.abs(off), '%', 2)} off, more than spreading makes up for.`,
+        'A core with less inductance for each turn.',
+      );
+    }
+  }
+  const poor = coils.find(({ q, flux }) => flux !== null && q < 0.8 * reckonedQ);
+  if (poor) {
+    warn(
+      'output.coilQ',
+      `${poor.label}: its Q is estimated at ${format(poor.q, '1', 2)}, but Output reckons with ${format(reckonedQ, '1', 2)}.`,
+      'Thicker wire, a larger core, or reckon with less.',
+    );
+  }
+  return problems;
+}
+
+function transformerCautions(rows: Transformers): Problem[] {
+  const problems: Problem[] = [];
+  for (const { label, core, times, outcome, flux } of rows) {
+    if (times < 2) {
+      problems.push({
+        field: label === 'Modulator' ? 'windings.modulatorTurns' : 'windings.reactanceTimes',
+        weight: 'warns',
+        says: `${label}: the winding’s impedance is only ${format(times, '1', 2)} times the circuit’s.`,
+        try: 'More turns, or a core with more inductance for each turn.',
+      });
+    }
+    if (outcome === 'fails' && flux !== null) {
+      problems.push({
+        field: 'windings.transformerCore',
+        weight: 'warns',
+        says: `${label}: ${format(flux, 'T', 2)} in ${core} is over the guideline: it gets hot.`,
+        try: 'A larger core.',
+      });
+    }
+  }
+  return problems;
+}
