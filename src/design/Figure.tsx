@@ -4,7 +4,7 @@ import { Letter } from './Letter.tsx';
 import type { Origin, Outcome } from './marks.ts';
 import { OriginMark } from './OriginMark.tsx';
 import { Value } from './Value.tsx';
-import { Verdict } from './Verdict.tsx';
+import { Verdict, VerdictMark } from './Verdict.tsx';
 import { words } from './words.ts';
 
 export interface FigureProps {
@@ -19,6 +19,8 @@ export interface FigureProps {
   /** The value before the last change, where that moved it. */
   was?: string | undefined;
   verdict?: { of: Outcome; says?: string | undefined } | undefined;
+  /** Where the value is itself a verdict: its shape, set before the word. */
+  mark?: Outcome | undefined;
   /** Why there is no value: "waits for Filter: bandwidth". */
   waits?: string | undefined;
   /** Opens and closes the workings, which the sheet puts below (or as children here). */
@@ -59,7 +61,10 @@ export function Figure(props: FigureProps) {
         {value === null ? (
           <span className="figure__waits">{props.waits ?? '–'}</span>
         ) : (
-          <Value of={value} unit={unit} />
+          <>
+            {props.mark && <VerdictMark of={props.mark} />}
+            <Value of={value} unit={unit} />
+          </>
         )}
       </p>
       {was !== undefined && (

@@ -1,3 +1,4 @@
+import { CellField } from '../../design/CellField.tsx';
 import { Choice } from '../../design/Choice.tsx';
 import { Count } from '../../design/Count.tsx';
 import { Field } from '../../design/Field.tsx';
@@ -11,22 +12,25 @@ import { stepped } from './step.ts';
 interface EntryProps {
   /** Path of the input: `filter.bandwidth`. */
   of: string;
-  /** For choices: side by side, or a list. */
-  form?: 'row' | 'list';
+  /** For choices: side by side, or a list. For quantities: a line in a table's cell. */
+  form?: 'row' | 'list' | 'cell';
   /** What is used while it is blank, where the stage worked that out: ready to read. */
   typical?: string | undefined;
   /** How that came about, if it is no guess. */
   typicalOrigin?: Origin;
+  /** What is typed here was read off a meter. */
+  measured?: boolean;
 }
 
 /** An input on the sheet, tied to the rig: whatever its kind. */
-export function Entry({ of, form, typical, typicalOrigin = 'typical' }: EntryProps) {
+export function Entry(props: EntryProps) {
+  const { of, form, typical, typicalOrigin = 'typical', measured = false } = props;
   const field = fieldAt(of);
   const input = useInput(of);
   const say = useBench((s) => s.say);
   if (!field) throw new Error(`no field ${of}`);
   const { text = '', problem } = input;
-  const write = (next: string) => say(of, field.label, next);
+  const write = (next: string) => say(of, field.label, next, measured ? 'measured' : undefined);
 
   if (field.kind === 'choice') {
     return (
@@ -39,7 +43,7 @@ export function Entry({ of, form, typical, typicalOrigin = 'typical' }: EntryPro
         onChoose={write}
         problem={problem}
         help={field.help}
-        {...(form === undefined ? {} : { form })}
+        {...(form === undefined || form === 'cell' ? {} : { form })}
       />
     );
   }
@@ -61,6 +65,20 @@ export function Entry({ of, form, typical, typicalOrigin = 'typical' }: EntryPro
         atLeast={from <= least}
         atMost={from >= most}
         typical={typicalOf(field)}
+        problem={problem}
+      />
+    );
+  }
+  if (form === 'cell') {
+    return (
+      <CellField
+        id={of}
+        label={field.label}
+        unit={unitShown(field)}
+        text={text}
+        onText={write}
+        onStep={onStep}
+        echo={echoOf(field, input)}
         problem={problem}
       />
     );

@@ -13,10 +13,14 @@ interface ResultProps {
   /** Other words than the field's own label. */
   label?: string;
   verdict?: { of: Outcome; says?: string | undefined } | undefined;
+  /** What stands in its place where there is nothing to say. */
+  none?: string;
 }
 
+const outcomes: readonly unknown[] = ['holds', 'close', 'fails'];
+
 /** A single result on the sheet: its figure, what the last change did to it, and its workings. */
-export function Result({ of, size, label, verdict }: ResultProps) {
+export function Result({ of, size, label, verdict, none = 'not to be had' }: ResultProps) {
   const field = fieldAt(of);
   const value = useValue<unknown>(of);
   const origin = useOrigin(of);
@@ -34,7 +38,8 @@ export function Result({ of, size, label, verdict }: ResultProps) {
       origin={origin}
       was={move && move.before !== '' ? move.before : undefined}
       verdict={verdict}
-      waits={stage?.waitsFor ? `waits for ${stage.waitsFor}` : 'not to be had'}
+      mark={field.kind === 'choice' && outcomes.includes(value) ? (value as Outcome) : undefined}
+      waits={stage?.waitsFor ? `waits for ${stage.waitsFor}` : none}
       onHow={text === '' ? undefined : () => openWorking(open ? null : of)}
       howOpen={open}
       {...(size === undefined ? {} : { size })}

@@ -34,6 +34,7 @@ export function prefixesOf(field: Quantity): readonly string[] | undefined {
     W: ['m', 'dBm', 'Vpp'],
     A: ['m'],
     V: ['m'],
+    Vpp: ['m'],
     Vrms: ['m', 'µ'],
   };
   return usual[field.unit];
