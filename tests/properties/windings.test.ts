@@ -1,0 +1,108 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { cores } from '../../src/engine/data/cores.ts';
+import { wires } from '../../src/engine/data/wires.ts';
+import type { WindingsSeen } from '../../src/engine/stages/windings/seen.ts';
+import { workWindings } from '../../src/engine/stages/windings/work.ts';
+
+const between = (low: number, high: number) =>
+  fc.double({ min: Math.log(low), max: Math.log(high), noNaN: true }).map(Math.exp);
+const keys = (kind: 'iron' | 'ferrite') =>
+  fc.constantFrom('auto', ...cores.filter(({ mix }) => mix.kind === kind).map(({ key }) => key));
+
+const coil = fc.record({
+  label: fc.constant('L'),
+  l: between(20e-9, 50e-6),
+  current: between(0.01, 3),
+  voltage: between(0.1, 500),
+});
+
+const seen: fc.Arbitrary<WindingsSeen> = fc
+  .record({
+    nominal: between(1.6e6, 30e6),
+    antenna: between(5, 5000),
+    coils: fc.option(fc.array(coil, { maxLength: 5 })),
+    coilQ: between(5, 1000),
+    small: fc.integer({ min: 1, max: 6 }),
+    large: fc.integer({ min: 1, max: 20 }),
+    seriesL: fc.option(between(0.1e-6, 50e-6)),
+    collectorLoad: fc.option(between(0.5, 5000)),
+    collectorPower: fc.option(between(0.01, 100)),
+    modulatorImpedance: between(10, 5000),
+    couplings: fc.option(
+      fc.array(
+        fc.tuple(between(5, 5000), between(5, 5000)).map(([collector, following]) => ({
+          place: 'here',
+          collector,
+          following,
+          turns: Math.sqrt(collector / following),
+        })),
+        { maxLength: 4 },
+      ),
+    ),
+    coilCore: keys('iron'),
+    wire: fc.constantFrom('metric', 'awg', ...wires.map(({ title }) => title)),
+    tail: between(0.001, 0.5),
+    reactanceTimes: between(1, 20),
+    transformerCore: keys('ferrite'),
+    modulatorCore: keys('ferrite'),
+    modulatorTurns: fc.option(fc.integer({ min: 1, max: 40 })),
+  })
+  .map(({ small, large, ...rest }) => ({
+    ...rest,
+    transformerPrimary: small,
+    transformerSecondary: large,
+    transformerRatio: large / small,
+  }));
+
+test('every winding within the ranges is given in finite figures', () => {
+  fc.assert(
+    fc.property(seen, (given) => {
+      const { results, problems } = workWindings(given);
+      const rows = [...(results.coils ?? []), ...(results.transformers ?? [])];
+      for (const row of rows) {
+        for (const cell of Object.values(row)) {
+          if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
+          if (typeof cell === 'string') expect(cell).not.toMatch(/NaN|Infinity|undefined/);
+        }
+      }
+      for (const { says } of problems) expect(says).not.toMatch(/NaN|Infinity|undefined/);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('the turns chosen are the nearest by whole turns, and the wire chosen fits', () => {
+  fc.assert(
+    fc.property(seen, (given) => {
+      for (const row of workWindings(given).results.coils ?? []) {
+        const { turns, turnsExact, lBelow, lAt, lAbove } = row;
+        expect(Math.abs((turns ?? 0) - Math.max(1, turnsExact ?? 0))).toBeLessThanOrEqual(
+          0.5 + 1e-9,
+        );
+        expect(lBelow).toBeLessThan(lAt ?? 0);
+        expect(lAbove).toBeGreaterThan(lAt ?? 0);
+        if ((given.wire === 'metric' || given.wire === 'awg') && (turns ?? 0) < 60) {
+          expect(row.fits).toBe('fits');
+        }
+      }
+    }),
+    { numRuns: 200 },
+  );
+});
+
+test('each broadband winding has the impedance asked for, unless turns were typed', () => {
+  fc.assert(
+    fc.property(seen, (given) => {
+      for (const row of workWindings(given).results.transformers ?? []) {
+        if (row.label === 'Modulator' && given.modulatorTurns !== null) continue;
+        // The rule is met on the smaller winding; the larger one follows by whole turns within 4 %.
+        expect(row.times).toBeGreaterThanOrEqual(given.reactanceTimes * 0.92 * 0.92);
+        if (row.flux !== null && row.fluxLimit !== null) {
+          expect(row.flux).toBeLessThanOrEqual(row.fluxLimit * 1.09);
+        }
+      }
+    }),
+    { numRuns: 200 },
+  );
+});
