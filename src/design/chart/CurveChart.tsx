@@ -3,6 +3,7 @@ import { words } from '../words.ts';
 import { Band } from './Band.tsx';
 import { Chart, type ChartText } from './Chart.tsx';
 import { CurveName } from './CurveName.tsx';
+import { Flat, type FlatProps } from './Flat.tsx';
 import { type Curve, Plot } from './Plot.tsx';
 import { Reader } from './Reader.tsx';
 import { heightAt, type XY } from './thinned.ts';
@@ -16,6 +17,8 @@ export interface NamedCurve extends XY {
   /** Where along the axis its name stands, and on which side. */
   nameAt: number;
   side?: 'above' | 'below' | 'right' | 'left';
+  /** Left out where the figures are read off: a limit of another curve. */
+  silent?: boolean;
 }
 
 export interface CurveChartProps extends ChartText {
@@ -31,6 +34,8 @@ export interface CurveChartProps extends ChartText {
   };
   bands?: readonly { from: number; to: number; kind: 'wanted' | 'unwanted'; label?: string }[];
   uprights?: readonly { at: number; label: string; kind: 'live' | 'rule' }[];
+  /** Heights that a curve is held against. */
+  flats?: readonly Omit<FlatProps, 'em'>[];
   /** Figures worth reading off without a pointer. */
   points?: readonly {
     x: number;
@@ -42,7 +47,7 @@ export interface CurveChartProps extends ChartText {
 }
 
 function Picture({ width, em, ...props }: CurveChartProps & Measured) {
-  const { curves, x, y, bands = [], uprights = [], points = [], tall = 18 } = props;
+  const { curves, x, y, bands = [], uprights = [], flats = [], points = [], tall = 18 } = props;
   const drawn = useMemo<Curve[]>(
     () =>
       curves.map((curve, index) => ({ x: curve.x, y: curve.y, ink: curve.ink, key: `c${index}` })),
@@ -70,6 +75,9 @@ function Picture({ width, em, ...props }: CurveChartProps & Measured) {
       curves={drawn}
       under={bands.map((band) => <Band key={`${band.from}`} em={em} {...band} />)}
     >
+      {flats.map((flat) => (
+        <Flat key={flat.label} em={em} {...flat} />
+      ))}
       {uprights.map((upright, index) => (
         <Upright key={upright.label} em={em} line={index} {...upright} />
       ))}
@@ -90,7 +98,8 @@ function Picture({ width, em, ...props }: CurveChartProps & Measured) {
         label={words.chart.read}
         heightAt={(at) => (first ? heightAt(first, at) : null)}
         says={(at) => {
-          const figures = curves.map((curve) => {
+          const said = curves.filter((curve) => !curve.silent);
+          const figures = said.map((curve) => {
             const height = heightAt(curve, at);
             return height === null ? '–' : (y.format ?? plain)(Number(height.toFixed(1)));
           });
