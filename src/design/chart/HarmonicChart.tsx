@@ -23,7 +23,7 @@ interface HarmonicChartProps extends ChartText {
   frequencyUnit: string;
   /** `US 97.307(d): −43 dBc` */
   limitLabel: string;
-  /** dBc at the lower edge; by itself 10 dB under the lowest. */
+  /** dBc at the lower edge, below which no figure is given; by itself 10 dB under the lowest. */
   floor?: number;
 }
 
@@ -52,7 +52,7 @@ function Limit({ of, label, em }: { of: readonly Harmonic[]; label: string; em: 
   );
 }
 
-function Stems({ of, em }: { of: readonly Harmonic[]; em: number }) {
+function Stems({ of, floor, em }: { of: readonly Harmonic[]; floor: number; em: number }) {
   const s = useScales();
   if (s === null) return null;
   const wide = Math.min(em * 1.5, ((s.right - s.left) / Math.max(1, of.length)) * 0.5);
@@ -70,7 +70,7 @@ function Stems({ of, em }: { of: readonly Harmonic[]; em: number }) {
               height={Math.max(0, s.bottom - y)}
             />
             <text className="chart__halo chart__strong" x={x} y={y - em * 0.4} textAnchor="middle">
-              {plain(Math.round(h.level))}
+              {h.level < floor ? `< ${plain(floor)}` : plain(Math.round(h.level))}
             </text>
           </g>
         );
@@ -101,7 +101,7 @@ function Picture({ width, em, ...props }: HarmonicChartProps & Measured) {
       y={{ from: floor, to: 0, ticks: ticks(floor, 0, 5), name: `dBc  (${frequencyUnit})` }}
     >
       <Limit of={harmonics} label={limitLabel} em={em} />
-      <Stems of={harmonics} em={em} />
+      <Stems of={harmonics} floor={floor} em={em} />
     </Plot>
   );
 }
