@@ -1,0 +1,101 @@
+import { Disclosure } from '../../design/Disclosure.tsx';
+import { Fields } from '../../design/Fields.tsx';
+import { Figures } from '../../design/Figures.tsx';
+import { Note } from '../../design/Note.tsx';
+import { Section } from '../../design/Section.tsx';
+import { Entry } from '../bound/Entry.tsx';
+import { Result } from '../bound/Result.tsx';
+import { Rows } from '../bound/Rows.tsx';
+import { CoilPlan } from './CoilPlan.tsx';
+
+/** Tuned coils: what to wind, how to trim it, whether it is good enough. */
+export function Coils() {
+  return (
+    <>
+      <Section
+        title="Coils to wind"
+        margin={
+          <>
+            <Note title="What a turn is">
+              <p>
+                A pass of the wire through the hole is one turn: a wire pushed straight through is
+                already one. Count inside the hole.
+              </p>
+            </Note>
+            <Note title="The pictures">
+              <p>
+                Cores are seen from above and drawn to scale with their wire. Whole lines lie on
+                top, broken ones pass beneath.
+              </p>
+            </Note>
+          </>
+        }
+      >
+        <Fields>
+          <Entry of="windings.coilCore" form="list" />
+          <Entry of="windings.wire" form="list" />
+          <Entry of="windings.tail" />
+        </Fields>
+        <CoilPlan />
+        <Figures>
+          <Result of="windings.wireTotal" />
+        </Figures>
+      </Section>
+      <Section
+        title="Measure, then spread or squeeze"
+        margin={
+          <Note title="More than a turn in it">
+            <p>
+              Ten turns pushed together have measured two thirds more than the same ten spread out.
+              Spread them to lose inductance, squeeze to gain; take a turn off only if that is not
+              enough.
+            </p>
+          </Note>
+        }
+      >
+        <Rows
+          of="windings.coils"
+          caption="What the meter should show"
+          columns={['label', 'l', 'lBelow', 'lAt', 'lAbove', 'off']}
+        />
+      </Section>
+      <Section
+        title="Are they good enough?"
+        margin={
+          <Note title="Q and heat">
+            <p>
+              Twice the Q is half the heat in the coil. If the figure lies under the one that Output
+              reckons with, take a larger core and thicker wire, or enter the true Q there.
+            </p>
+          </Note>
+        }
+      >
+        <Figures>
+          <Result of="windings.leastQ" size="main" />
+        </Figures>
+        <Rows
+          of="windings.coils"
+          caption="At the operating frequency"
+          columns={['label', 'q', 'resonance', 'flux', 'fluxLimit', 'outcome']}
+        />
+        <Disclosure summary="Everything about each coil">
+          <Rows
+            of="windings.coils"
+            caption="Core and turns"
+            columns={['label', 'core', 'al', 'turnsExact', 'turns', 'build']}
+          />
+          <Rows
+            of="windings.coils"
+            caption="Wire and fit"
+            columns={['label', 'wire', 'bare', 'overall', 'thickest', 'coverage', 'fits', 'length']}
+          />
+          <Rows
+            of="windings.coils"
+            caption="Losses and strays"
+            columns={['label', 'resistanceDc', 'resistance', 'selfCapacitance']}
+          />
+        </Disclosure>
+      </Section>
+    </>
+  );
+}

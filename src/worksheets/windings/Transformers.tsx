@@ -1,0 +1,79 @@
+import { Disclosure } from '../../design/Disclosure.tsx';
+import { Fields } from '../../design/Fields.tsx';
+import { Note } from '../../design/Note.tsx';
+import { Section } from '../../design/Section.tsx';
+import { Entry } from '../bound/Entry.tsx';
+import { Rows } from '../bound/Rows.tsx';
+import { TransformerPlan } from './TransformerPlan.tsx';
+
+/** Broadband windings on ferrite: what to wind, and how little they take. */
+export function Transformers() {
+  return (
+    <>
+      <Section
+        title="Transformers and chokes to wind"
+        margin={
+          <>
+            <Note title="Which end is which?">
+              <p>
+                Mark the start of each winding before you twist: half of the trouble with small
+                transformers is one winding turned round.
+              </p>
+            </Note>
+            <Note title="Copper and ink">
+              <p>
+                The first winding is drawn in copper and numbered, further windings in other inks.
+              </p>
+            </Note>
+          </>
+        }
+      >
+        <Fields>
+          <Entry of="windings.transformerCore" form="list" />
+          <Entry of="windings.modulatorCore" form="list" />
+          <Entry of="windings.modulatorTurns" />
+          <Entry of="windings.reactanceTimes" />
+        </Fields>
+        <TransformerPlan />
+      </Section>
+      <Section
+        title="Do they load the circuit?"
+        margin={
+          <Note title="Four times is enough">
+            <p>
+              A winding whose impedance is four times the circuit’s takes 0.07 dB. More turns buy
+              nothing but wire and stray capacitance.
+            </p>
+          </Note>
+        }
+      >
+        <Rows
+          of="windings.transformers"
+          caption="At the operating frequency"
+          columns={['label', 'turns', 'secondTurns', 'impedance', 'times', 'loss', 'outcome']}
+        />
+        <Disclosure summary="Everything about each transformer">
+          <Rows
+            of="windings.transformers"
+            caption="Core and turns"
+            columns={['label', 'core', 'al', 'permeability', 'turnsExact', 'turnsFlux', 'build']}
+          />
+          <Rows
+            of="windings.transformers"
+            caption="Impedances, wire and flux"
+            columns={[
+              'label',
+              'first',
+              'second',
+              'inductance',
+              'wire',
+              'length',
+              'flux',
+              'fluxLimit',
+            ]}
+          />
+        </Disclosure>
+      </Section>
+    </>
+  );
+}
