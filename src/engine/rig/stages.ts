@@ -1,6 +1,25 @@
 import type { Stage } from '../fields/stage.ts';
+import { bench } from '../stages/bench/stage.ts';
+import { carrier } from '../stages/carrier/stage.ts';
+import { filter } from '../stages/filter/stage.ts';
+import { output } from '../stages/output/stage.ts';
+import { path } from '../stages/path/stage.ts';
 import { plan } from '../stages/plan/stage.ts';
 import { quartz } from '../stages/quartz/stage.ts';
+import { receive } from '../stages/receive/stage.ts';
+import { transmit } from '../stages/transmit/stage.ts';
+import { windings } from '../stages/windings/stage.ts';
 
 /** The stages in the order in which they are worked. A stage reads only those before it. */
-export const stages: readonly Stage[] = [plan, quartz];
+export const stages: readonly Stage[] = [
+  plan,
+  quartz,
+  filter,
+  carrier,
+  transmit,
+  output,
+  windings,
+  receive,
+  path,
+  bench,
+];

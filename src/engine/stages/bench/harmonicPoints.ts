@@ -20,20 +20,24 @@ export const harmonicPoints: readonly Point[] = ([2, 3, 4, 5] as const).map((ord
   instrument: 'Analyser behind 30–50 dB; ten more must change nothing',
   by: 'analyser',
   needs: 'Output',
-  expected: (seen) => levelOf(seen.harmonicRows, order),
+  expected: (seen) => {
+    const level = levelOf(seen.harmonicRows, order);
+    return level === null ? null : Math.max(level, -seen.dynamicRange);
+  },
   absent: (seen) =>
     seen.harmonicRows === null
       ? null
       : 'The planned current pulse has none of it: only the rule counts.',
   working: (look) => ({
-    says: 'As Output works it out, through the network as designed.',
-    formula: 'H_out',
+    says: 'As Output works it out, through the network as designed; no deeper than analyser and layout can show.',
+    formula: 'max(H_out, -D_max)',
     where: {
       H_out: {
         value: levelOf(look('output.harmonics') as readonly HarmonicRow[] | null, order) ?? 0,
         unit: 'dBc',
         says: `level of harmonic ${order} in Output’s table`,
       },
+      D_max: 'bench.dynamicRange',
     },
     source: 'the sheet named there',
   }),

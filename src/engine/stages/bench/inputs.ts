@@ -82,6 +82,17 @@ const instruments = {
     help: 'Of a difference between two levels on its screen.',
     source: 'common practice, no source',
   }),
+  dynamicRange: quantity({
+    label: 'Analyser’s and layout’s range',
+    symbol: 'D_max',
+    unit: 'dB',
+    range: [30, 120],
+    default: 70,
+    typical: [60, 80],
+    digits: 3,
+    help: 'What lies deeper below the full signal drowns in the analyser’s own products and in leakage round the network: more is never expected of a reading.',
+    source: 'common practice, no source',
+  }),
 } as const;
 
 /** What was read. All may stay blank. */

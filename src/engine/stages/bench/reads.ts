@@ -32,6 +32,7 @@ export const benchReads = {
   meterError: 'bench.meterError',
   counterError: 'bench.counterError',
   analyserError: 'bench.analyserError',
+  dynamicRange: 'bench.dynamicRange',
   supplyRead: 'bench.supplyRead?',
   receiveRead: 'bench.receiveRead?',
   standingRead: 'bench.standingRead?',

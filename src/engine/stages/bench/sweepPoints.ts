@@ -1,6 +1,7 @@
 import type { Working } from '../../fields/workings.ts';
 import { asWorked } from './asWorked.ts';
 import type { Point } from './point.ts';
+import type { BenchSeen } from './seen.ts';
 
 /** The least that a suppression has to reach. */
 const atLeast40 = (source: string): Working => ({
@@ -8,6 +9,17 @@ const atLeast40 = (source: string): Working => ({
   formula: 'A_min',
   where: { A_min: { value: 40, unit: 'dB', says: 'least suppression', source } },
   source,
+});
+
+/** A suppression, but no more than can be seen. */
+const withinRange = (suppression: number | null, seen: BenchSeen): number | null =>
+  suppression === null ? null : Math.min(suppression, seen.dynamicRange);
+
+const rangeWorking = (symbol: string, path: string, says: string): Working => ({
+  says: `${says} No more than analyser and layout can show.`,
+  formula: `min(${symbol}, D_max)`,
+  where: { [symbol]: path, D_max: 'bench.dynamicRange' },
+  source: 'the sheet named there',
 });
 
 /** Points read with counter, sweep or ear, in the order of work. */
@@ -123,8 +135,8 @@ export const sweepPoints: readonly Point[] = [
     instrument: 'Analyser behind 30–50 dB, steady tone to full power, then none',
     by: 'analyser',
     needs: 'Transmit',
-    expected: (seen) => seen.carrierDown,
-    working: asWorked(
+    expected: (seen) => withinRange(seen.carrierDown, seen),
+    working: rangeWorking(
       'A_car',
       'transmit.carrierSuppression',
       'Modulator’s null and filter together.',
@@ -148,8 +160,12 @@ export const sweepPoints: readonly Point[] = [
     instrument: 'Analyser or second receiver, 1 kHz tone',
     by: 'analyser',
     needs: 'Carrier',
-    expected: (seen) => seen.opposite,
-    working: asWorked('S_1k', 'carrier.suppression1k', 'The filter’s skirt, 1 kHz on either side.'),
+    expected: (seen) => withinRange(seen.opposite, seen),
+    working: rangeWorking(
+      'S_1k',
+      'carrier.suppression1k',
+      'The filter’s skirt, 1 kHz on either side.',
+    ),
     spread: { fixed: 3, from: 'Carrier within 50 Hz, skirt within the filter’s tolerance.' },
     sides: 'atLeast',
     read: 'oppositeRead',

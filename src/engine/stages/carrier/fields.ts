@@ -4,7 +4,7 @@ import { ruleNames } from './ruleNames.ts';
 const audio = (label: string, symbol: string, help: string) =>
   quantity({ label, symbol, unit: 'Hz', digits: 3, help });
 const ratio = (label: string, symbol: string, help: string) =>
-  quantity({ label, symbol, unit: 'dB', digits: 1, help });
+  quantity({ label, symbol, unit: 'dB', digits: 3, help });
 
 const suppression300 = ratio(
   'Other sideband at 300 Hz',
@@ -59,7 +59,7 @@ export const carrierFields = declare({
       range: [6, 80],
       default: 20,
       typical: [15, 30],
-      digits: 1,
+      digits: 3,
       help: 'Deeper: carrier and other sideband weaker, but the voice thinner.',
       source: 'common practice, no source',
     }),

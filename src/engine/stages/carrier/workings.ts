@@ -66,14 +66,30 @@ function loopZero(
   };
 }
 
+/** Fields that hold a part of the ladder: its symbol then links to where it comes from. */
+const origins: Readonly<Record<string, string>> = {
+  L_m: 'quartz.lm',
+  C_m: 'quartz.cm',
+  R_m: 'quartz.rm',
+  C_0: 'quartz.c0',
+  Q_c: 'filter.capacitorQ',
+  R_S: 'filter.ends',
+  R_L: 'filter.ends',
+};
+
 /** The filter's gain at frequencies that are steps of their own, and the formulas for it. */
 function levels(
   look: Look,
   symbols: readonly string[],
 ): { formulas: readonly string[]; where: Where } {
-  const ladder = look('filter.ladder') as Ladder;
-  const { formulas, where } = ladderFormulas(ladder, symbols);
-  return { formulas, where: { ...where } };
+  const { formulas, where } = ladderFormulas(look('filter.ladder') as Ladder, symbols);
+  const linked = Object.entries(where).map(([symbol, term]): [string, Bound] => {
+    const path = origins[symbol];
+    return path !== undefined && 'value' in term && look(path) === term.value
+      ? [symbol, path]
+      : [symbol, term];
+  });
+  return { formulas, where: Object.fromEntries(linked) };
 }
 
 const wayOf = (look: Look): 1 | -1 => (look('plan.sideband') === 'lower' ? 1 : -1);

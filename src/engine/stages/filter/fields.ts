@@ -9,6 +9,7 @@ import {
   table,
   words,
 } from '../../fields/declare.ts';
+import type { FilterDesign } from './design.ts';
 
 /** The crystal ladder: what was asked for, the parts that make it, and what they really do. */
 export const filterFields = declare({
@@ -228,6 +229,10 @@ export const filterFields = declare({
       label: 'The ladder',
       help: 'All parts as fitted, between the ends that it really has.',
     }),
+    design: model<FilterDesign>()({
+      label: 'The exact design',
+      help: 'Before parts are chosen, between the ends designed for: the workings start from it.',
+    }),
     reach: quantity({
       label: 'Greatest bandwidth',
       symbol: 'B_max',
@@ -320,7 +325,7 @@ export const filterFields = declare({
         close: 'softened by loss',
         fails: 'lost: the crystals’ Q is too low for this family',
       },
-      help: 'Half a decibel of rounding is not heard; past one and a half it is another filter.',
+      help: 'Up to 1.25 dB of rounding the family is kept; past 2.5 dB it is another filter.',
     }),
     widthCost: quantity({
       label: 'Fitting costs, width',

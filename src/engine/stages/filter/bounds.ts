@@ -1,0 +1,46 @@
+import type { Bound, Look } from '../../fields/workings.ts';
+import type { Unit } from '../../quantity/units.ts';
+import type { FilterDesign } from './design.ts';
+
+/** A number that the stage's own search supplies, as it stands in a formula. */
+export const found = (value: number, unit: Unit, says: string): Bound => ({ value, unit, says });
+
+/** A step of its own. */
+export const step = (formula: string, unit: Unit, says: string): Bound => ({ formula, unit, says });
+
+/** The exact design behind the sheet. */
+export const designOf = (look: Look): FilterDesign => look('filter.design') as FilterDesign;
+
+/** The crystal's symbols. */
+export const crystalBounds = {
+  f_s: 'quartz.fs',
+  L_m: 'quartz.lm',
+  C_0: 'quartz.c0',
+  C_m: step('1 / ((2 * pi * f_s)^2 * L_m)', 'F', 'motional capacitance, from fs and Lm'),
+} satisfies Record<string, Bound>;
+
+/**
+ * Steps to the lossless crystal's reactance at a frequency, Ω.
+ *
+ * @param f symbol of the frequency
+ * @param x symbol of the reactance that comes out
+ */
+export const reactanceSteps = (f: string, x: string): Record<string, Bound> => ({
+  [`${x}_m`]: step(
+    `2 * pi * L_m * (${f} - f_s) * (${f} + f_s) / ${f}`,
+    'Ω',
+    'reactance of the motional arm',
+  ),
+  [x]: step(
+    `${x}_m / (1 - 2 * pi * ${f} * C_0 * ${x}_m)`,
+    'Ω',
+    'reactance of the crystal with its holder',
+  ),
+});
+
+export const chain = 'closed form: chain matrices of the ladder';
+export const cohn =
+  'S. B. Cohn, Dissipation Loss in Multiple-Coupled-Resonator Filters, Proc. IRE 47, 1959';
+export const young = 'Matthaei, Young & Jones, Microwave Filters, 1964, eq. 4.05 and section 11.02';
+export const reactanceMethod =
+  'the couplings of Matthaei, Young & Jones with the crystal’s own reactance as the frequency variable';

@@ -1,0 +1,112 @@
+import type { LadderForWidth } from '../../circuit/ladderForWidth.ts';
+import type { Problem, Work } from '../../fields/stage.ts';
+import { format } from '../../quantity/format.ts';
+import type { filterFields } from './fields.ts';
+import type { FilterSeen } from './seen.ts';
+
+type Results = Work<typeof filterFields>['results'];
+
+const hertz = (f: number) => format(f, 'Hz', 4);
+const farads = (c: number) => format(c, 'F', 2);
+
+/** Below this a coupling capacitor is no better known than the stray beside it, F. */
+const DOUBTFUL = 3e-12;
+
+/** What no soldering iron can make: then there are no results. */
+export function impossible({ stray }: FilterSeen, made: LadderForWidth): Problem[] {
+  const least = Math.min(...made.ladder.coupling);
+  if (least > 0) return [];
+  return [
+    {
+      field: 'filter.stray',
+      weight: 'stops',
+      says: `${farads(stray)} of stray is more than a junction needs altogether (${farads(least + stray)}).`,
+      try: 'Less stray, a narrower filter, or crystals with less holder capacitance.',
+    },
+  ];
+}
+
+/** What can be worked but should be looked at, the gravest first. */
+export function problems(seen: FilterSeen, made: LadderForWidth, results: Results): Problem[] {
+  return [
+    ...widthProblems(seen, made),
+    ...lossProblems(seen, made, results),
+    ...partProblems(seen, made),
+    ...endProblems(seen, results),
+  ];
+}
+
+function widthProblems(seen: FilterSeen, made: LadderForWidth): Problem[] {
+  const { bandwidth, c0 } = seen;
+  const warn = (says: string, help: string): Problem[] => [
+    { field: 'filter.bandwidth', weight: 'warns', says, try: help },
+  ];
+  if (made.outcome === 'wide') {
+    const most = made.widest.width;
+    return warn(
+      `Out of reach: ${hertz(bandwidth)} is more than these crystals can. With ${seen.crystals} of them in this family ${hertz(most)} is the most; the sheet shows that filter.`,
+      `Up to ${hertz(Math.floor(most / 10) * 10)} can be had. The holder sets the limit: C0 of ${farads((c0 * most) / bandwidth)} instead of ${farads(c0)} would do, or crystals with more Cm (full-height cans), a higher frequency, or a coil across each crystal that tunes out C0.`,
+    );
+  }
+  if (made.outcome === 'narrow') {
+    return warn(
+      `Too narrow: with their losses these crystals are ${hertz(made.width)} wide whatever the parts.`,
+      'Crystals of higher Q, of a lower frequency, or more of them.',
+    );
+  }
+  if (made.outcome === 'gap') {
+    return warn(
+      `With these losses there is no filter of this family just ${hertz(bandwidth)} wide: its outermost hump sinks below −3 dB there. The sheet shows one of ${hertz(made.width)}.`,
+      'Less ripple, fewer crystals, or another family.',
+    );
+  }
+  return [];
+}
+
+function lossProblems(seen: FilterSeen, made: LadderForWidth, results: Results): Problem[] {
+  const found: Problem[] = [];
+  if (results.corners === 'fails' && made.outcome !== 'wide') {
+    found.push({
+      field: 'filter.family',
+      weight: 'warns',
+      says: `Loss rounds the corners by ${format(results.rounding ?? 0, 'dB', 3)}: this is no longer the family asked for.`,
+      try: `Qu ${format(seen.qu, '1', 2)} is ${format(results.qRatio ?? 0, '1', 2)} times f/B where 20 is comfortable: better or fewer crystals, a wider filter, or equal capacitors.`,
+    });
+  }
+  if (-made.band.gain > 10) {
+    found.push({
+      field: 'filter.bandwidth',
+      weight: 'warns',
+      says: `This filter loses ${format(-made.band.gain, 'dB', 3)}.`,
+      try: 'A wider filter, fewer crystals, or crystals of higher Q.',
+    });
+  }
+  return found;
+}
+
+function partProblems(seen: FilterSeen, made: LadderForWidth): Problem[] {
+  const least = Math.min(...made.ladder.coupling);
+  if (least >= DOUBTFUL) return [];
+  return [
+    {
+      field: seen.stray > least ? 'filter.stray' : 'filter.bandwidth',
+      weight: 'warns',
+      says: `A coupling capacitor of ${farads(least)} is hardly more than stray capacitance.`,
+      try: 'Crystals of lower impedance (smaller Lm), or a narrower filter.',
+    },
+  ];
+}
+
+/** Ends that are off by half as much again are worth a word. */
+function endProblems(seen: FilterSeen, { ends, rippleFound }: Results): Problem[] {
+  if (ends === null) return [];
+  const off = (r: number | null) => r !== null && Math.abs(Math.log(r / ends)) > Math.log(1.5);
+  return (['sourceResistance', 'loadResistance'] as const)
+    .filter((key) => off(seen[key]))
+    .map((key) => ({
+      field: `filter.${key}`,
+      weight: 'warns',
+      says: `The filter wants ${format(ends, 'Ω', 3)} there, not ${format(seen[key] ?? 0, 'Ω', 3)}; as it is, the ripple is ${format(rippleFound ?? 0, 'dB', 4)}.`,
+      try: `A transformer of ${format(Math.sqrt(Math.max(ends, seen[key] ?? 1) / Math.min(ends, seen[key] ?? 1)), '1', 3)} : 1 turns, an L match, or a pad.`,
+    }));
+}

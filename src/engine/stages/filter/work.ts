@@ -1,0 +1,117 @@
+import { type Couplings, couplings } from '../../circuit/couplings.ts';
+import { type Crystal, crystalOf, frequencyAtReactance } from '../../circuit/crystal.ts';
+import { largestSum, meshSums } from '../../circuit/crystalLadder.ts';
+import { type LadderForWidth, ladderForWidth } from '../../circuit/ladderForWidth.ts';
+import { passband } from '../../circuit/passband.ts';
+import { passbandRipple } from '../../circuit/passbandRipple.ts';
+import { spanFrequencies } from '../../circuit/reactanceSpan.ts';
+import type { Work } from '../../fields/stage.ts';
+import { noResults } from '../../fields/stage.ts';
+import { cornersRounded, KEPT, LOST } from './corners.ts';
+import { curves, within } from './curves.ts';
+import type { FilterDesign } from './design.ts';
+import { filterFields } from './fields.ts';
+import { fittedLadder } from './fittedLadder.ts';
+import { impossible, problems } from './problems.ts';
+import { reachLossless } from './reachLossless.ts';
+import type { FilterSeen } from './seen.ts';
+import { type Skirts, skirts } from './skirts.ts';
+
+type Answer = Work<typeof filterFields>;
+
+/** How far outside the exact design's passband that of the fitted parts may lie, in widths. */
+const MARGIN = 0.6;
+
+/** Designs the ladder for the width asked for, fits its capacitors, and analyses what comes out. */
+export function workFilter(seen: FilterSeen): Answer {
+  const crystal = crystalOf(seen.fs, seen.lm, (2 * Math.PI * seen.fs * seen.lm) / seen.rm, seen.c0);
+  const chain = couplings(seen.family, seen.crystals, seen.ripple);
+  const made = ladderForWidth(crystal, chain, seen, seen.bandwidth);
+  const cannot = impossible(seen, made);
+  if (cannot.length > 0) return { results: noResults(filterFields), problems: cannot };
+
+  const largest = largestSum(chain);
+  const around = spanFrequencies(crystal, largest, made.h, seen.crystals, MARGIN);
+  const fitted = fittedLadder(seen, made, meshSums(chain), chain.k);
+  const { ladder } = fitted;
+  const band = passband(ladder, around, 2e-9);
+  const dip = passbandRipple(ladder, around, band);
+  const exactDip = ladder === made.ladder ? dip : passbandRipple(made.ladder, around, made.band);
+  const width3 = band.high - band.low;
+  const centre = (band.low + band.high) / 2;
+  const down6 = skirts(ladder, band, 6);
+  const down20 = skirts(ladder, band, 20);
+  const down60 = skirts(ladder, band, 60);
+  const width6 = widthOf(down6);
+  const width60 = widthOf(down60);
+  const { response, exactResponse } = curves(ladder, made.ladder, band);
+  const inside = within(response, band.low, band.high, centre, width3);
+  const gainRatio = 10 ** (band.gain / 10);
+  const rounding = cornersRounded(made.ladder, crystal, seen.family, chain, seen.ripple, {
+    ...made.band,
+  });
+  const design: FilterDesign = {
+    ladder: made.ladder,
+    outcome: made.outcome,
+    low: made.band.low,
+    high: made.band.high,
+    loss: -made.band.gain,
+    ripple: exactDip.depth,
+    widestLow: made.widest.band.low,
+    widestHigh: made.widest.band.high,
+    dipAt: dip.at,
+    worstMatchAt: inside.worstMatchAt,
+    area: inside.area,
+    slowest: inside.slowest,
+    fastest: inside.fastest,
+  };
+  const results: Answer['results'] = {
+    width3,
+    loss: -band.gain,
+    rippleFound: dip.depth,
+    ends: made.h / chain.qSource,
+    halfSpan: made.h,
+    largestSum: largest,
+    endQ: chain.qSource,
+    alignment: meshFrequency(crystal, chain, made),
+    couplings: fitted.couplings,
+    meshes: fitted.meshes,
+    ladder,
+    design,
+    reach: made.widest.width,
+    reachLossless: reachLossless(crystal, largest),
+    peak: band.peak,
+    centre,
+    low3: band.low,
+    high3: band.high,
+    low6: down6[0],
+    high6: down6[1],
+    low20: down20[0],
+    high20: down20[1],
+    low60: down60[0],
+    high60: down60[1],
+    width6,
+    width20: widthOf(down20),
+    width60,
+    shape: width6 === null || width60 === null ? null : width60 / width6,
+    noiseBandwidth: inside.area / gainRatio,
+    delayVariation: inside.slowest - inside.fastest,
+    returnLoss: inside.worstMatch,
+    qRatio: (seen.qu * width3) / centre,
+    rounding,
+    corners:
+      rounding === null ? null : rounding < KEPT ? 'holds' : rounding < LOST ? 'close' : 'fails',
+    widthCost: width3 - made.width,
+    rippleCost: dip.depth - exactDip.depth,
+    lossCost: -band.gain - -made.band.gain,
+    response,
+    exactResponse,
+  };
+  return { results, problems: problems(seen, made, results) };
+}
+
+const widthOf = ([low, high]: Skirts): number | null =>
+  low === null || high === null ? null : high - low;
+
+const meshFrequency = (crystal: Crystal, chain: Couplings, { h }: LadderForWidth): number =>
+  frequencyAtReactance(crystal, h * largestSum(chain));
