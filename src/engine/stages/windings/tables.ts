@@ -246,6 +246,13 @@ export const transformers = table({
       label: 'Wire',
       help: 'Thickest that fits with all windings in one layer, up to 0.5 mm.',
     }),
+    bare: quantity({
+      label: 'Copper diameter',
+      symbol: 'd_w',
+      unit: 'm',
+      digits: 3,
+      help: 'Without enamel.',
+    }),
     length: quantity({
       label: 'Wire to cut, first winding',
       symbol: 'l_w',

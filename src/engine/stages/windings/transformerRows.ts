@@ -127,6 +127,7 @@ function transformerRow(wanted: TransformerWanted, seen: WindingsSeen) {
       (reactance * stores) / mix.permeability,
     ),
     wire: wire.title,
+    bare: wire.bare,
     length,
     flux,
     fluxLimit,

@@ -90,16 +90,17 @@ export const transformerWorkings: Pick<
     };
   },
   'transformers.wire': rule('Thickest that fits with all windings in one layer, up to 0.5 mm.'),
-  'transformers.length': (look, index) => {
-    const rows = look('windings.transformers') as readonly { readonly wire: string }[];
-    const wire = wires.find(({ title }) => title === rows[index]?.wire);
-    return lengthOf(rowCore(look, 'transformers', index), {
-      value: wire?.overall ?? 0,
-      unit: 'm',
-      says: 'this wire over its enamel',
-      source: 'IEC 60317-0-1 or ASTM B258, from memory',
-    });
-  },
+  'transformers.bare': (look, index) => ({
+    says: 'From the table of wires.',
+    formula: 'd_w',
+    where: { d_w: wireFigure(look, index, 'bare', 'copper of this wire') },
+    source: wireSource,
+  }),
+  'transformers.length': (look, index) =>
+    lengthOf(
+      rowCore(look, 'transformers', index),
+      wireFigure(look, index, 'overall', 'this wire over its enamel'),
+    ),
   'transformers.flux': (look, index) => ({
     says: 'Faraday’s law for a sine.',
     formula: 'V_1 / (sqrt(2) * pi * N * A_e * f_0)',
@@ -115,6 +116,15 @@ export const transformerWorkings: Pick<
   'transformers.outcome': fluxOutcome(),
   'transformers.build': rule('Turns and core of this row in one line.'),
 };
+
+const wireSource = 'IEC 60317-0-1 or ASTM B258, from memory';
+
+/** A diameter of the wire named in a row. */
+function wireFigure(look: Look, index: number, which: 'bare' | 'overall', says: string): Bound {
+  const rows = look('windings.transformers') as readonly { readonly wire: string }[];
+  const wire = wires.find(({ title }) => title === rows[index]?.wire);
+  return { value: wire?.[which] ?? 0, unit: 'm', says, source: wireSource };
+}
 
 /** Voltage across the first winding at full power: that of the collector. */
 const collectorVoltage: Record<string, Bound> = {

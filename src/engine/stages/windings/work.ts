@@ -23,6 +23,9 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   };
 }
 
+/** Copper thinner than this breaks between the fingers, m. */
+const THIN = 0.2e-3;
+
 /** Beyond this, spreading and squeezing no longer make up for whole turns. */
 const TRIM = 0.1;
 
@@ -66,7 +69,15 @@ function coilCautions(coils: Coils, reckonedQ: number): Problem[] {
 
 function transformerCautions(rows: Transformers): Problem[] {
   const problems: Problem[] = [];
-  for (const { label, core, times, outcome, flux } of rows) {
+  for (const { label, core, times, outcome, flux, bare } of rows) {
+    if (bare < THIN) {
+      problems.push({
+        field: flux === null ? 'windings.modulatorCore' : 'windings.transformerCore',
+        weight: 'warns',
+        says: `${label}: so many turns leave room for ${format(bare, 'm', 2)} wire only on ${core}.`,
+        try: 'A larger core, or an L match in its place.',
+      });
+    }
     if (times < 2) {
       problems.push({
         field: label === 'Modulator' ? 'windings.modulatorTurns' : 'windings.reactanceTimes',
