@@ -49,6 +49,8 @@ export const words = {
     place: 'Place',
     headroom: 'Headroom',
   },
-  formulaOf: 'formula',
-  withNumbers: 'with this rig’s numbers',
+  formulaOf: 'Formula',
+  stepBack: 'step before',
+  stepOn: 'next step',
+  stepOf: (at: number, all: number) => `${at} of ${all}`,
 } as const;

@@ -36,6 +36,26 @@ export const response = (
   />
 );
 
+const upper = bandPass(-5, 5, 1001, 0.2, 2.6);
+
+export const upperSideband = (
+  <ResponseChart
+    title="Response, carrier below"
+    summary="2.55 kHz wide at −6 dB; the carrier lies 12 dB down the shallow lower skirt."
+    curve={upper}
+    xName="kHz from 14.3171 MHz"
+    domain={[-3.5, 4.5]}
+    wanted={{ from: -1.1, to: 1.6, label: 'wanted sideband' }}
+    opposite={{ from: -3.5, to: -1.7, label: 'other sideband' }}
+    carrier={{ at: -1.4, label: 'carrier 14.31570 MHz', direction: 1 }}
+    rules={[{ at: -1.62, label: '20 dB down: 41 dB at 300 Hz' }]}
+    widths={[
+      { level: -6, low: -1.1, high: 1.45, label: '2.55 kHz' },
+      { level: -60, low: -2.9, high: 2.9, label: '5.80 kHz' },
+    ]}
+  />
+);
+
 export const strip = (
   <PassbandStrip
     title="Passband, magnified"
@@ -129,6 +149,7 @@ export const name = 'Charts';
 export const scene = () => (
   <>
     {response}
+    {upperSideband}
     {strip}
     {harmonics}
     {levels}

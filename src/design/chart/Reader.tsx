@@ -72,7 +72,6 @@ export function Reader({ from, to, step, start, label, says, heightAt, em }: Rea
           </text>
         </g>
       )}
-      {/* biome-ignore lint/a11y/useSemanticElements: a slider inside a drawing has no element of its own */}
       <rect
         x={s.left}
         y={s.top}

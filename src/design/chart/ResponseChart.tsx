@@ -46,7 +46,7 @@ function audioAxis(
   const tones = ticks(0, Math.min(reach, 5000), Math.min(6, across / 7)).filter((t) => t >= 0);
   const places = tones.map((tone) => carrier.at + (carrier.direction * tone) / 1000);
   // The name stands in the row of figures where that leaves room for it, else above them.
-  const room = (5.5 * (to - from)) / across;
+  const room = (7 * (to - from)) / across;
   const atEnd = places.every((place) => place < to - room);
   const atStart = places.every((place) => place > from + room);
   return {

@@ -66,7 +66,8 @@ export function thinned(curve: XY, from: number, to: number, by: Pixels, most = 
     const gap = i === points.length || !Number.isFinite(points[i]?.y);
     if (!gap) continue;
     if (i > start) mark(points, start, i - 1, by, keep);
-    if (i < points.length) keep[i] = 1;
+    // One point without a height is enough to break the line.
+    if (i > start && i < points.length) keep[i] = 1;
     start = i + 1;
   }
   const kept = points.filter((_, i) => keep[i] === 1);

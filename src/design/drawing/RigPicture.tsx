@@ -43,7 +43,6 @@ export function RigPicture({
   const part = (key: string, children: ReactNode) => {
     const block = blocks.find((one) => one.key === key);
     return (
-      // biome-ignore lint/a11y/useKeyWithClickEvents: the links below the picture are for the keyboard
       // biome-ignore lint/a11y/noStaticElementInteractions: a second, larger target for the mouse only
       <g
         key={key}
