@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cosinePulse } from '../../src/engine/circuit/conduction.ts';
+import { TURNS_TOLERANCE, turnsRatio } from '../../src/engine/circuit/turnsRatio.ts';
 import { outputFields } from '../../src/engine/stages/output/fields.ts';
 import type { OutputSeen } from '../../src/engine/stages/output/seen.ts';
-import { TURNS_TOLERANCE, turnsRatio } from '../../src/engine/stages/output/turnsRatio.ts';
 import { workOutput } from '../../src/engine/stages/output/work.ts';
 
 const between = (low: number, high: number) =>

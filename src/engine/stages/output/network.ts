@@ -3,8 +3,8 @@ import { lowpassFromPrototype } from '../../circuit/lowpassFromPrototype.ts';
 import { capacitor, coil, type OutputLadder } from '../../circuit/outputLadder.ts';
 import { leastPiQ, piMatch } from '../../circuit/piMatch.ts';
 import { butterworth, chebyshev } from '../../circuit/prototype.ts';
+import { type TurnsRatio, turnsRatio } from '../../circuit/turnsRatio.ts';
 import { nearest, type Series } from '../../quantity/preferred.ts';
-import { type TurnsRatio, turnsRatio } from './turnsRatio.ts';
 
 /** What the network is made from. */
 export interface NetworkAsked {

@@ -1,9 +1,9 @@
+import { TURNS_TOLERANCE } from '../../circuit/turnsRatio.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { chainFormula, partsOf, rowAfter, transimpedanceFormula } from './chainFormula.ts';
 import { elementWorkings } from './elementWorkings.ts';
 import type { outputFields } from './fields.ts';
 import { harmonicWorkings, outcome, withFrequency } from './harmonicWorkings.ts';
-import { TURNS_TOLERANCE } from './turnsRatio.ts';
 
 const chains = 'chain matrices of the network, any text on two-ports';
 

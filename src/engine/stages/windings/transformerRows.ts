@@ -1,8 +1,8 @@
 import { permeability, shuntLoss, turnsForReactance } from '../../circuit/broadbandTransformer.ts';
 import { fluxGuide, peakFlux, thickestWire, wireLength } from '../../circuit/toroid.ts';
+import { TURNS_TOLERANCE } from '../../circuit/turnsRatio.ts';
 import type { Core } from '../../data/cores.ts';
 import { format } from '../../quantity/format.ts';
-import { TURNS_TOLERANCE } from '../output/turnsRatio.ts';
 import { outcomeOf } from './coilRows.ts';
 import { pickPowerFerrite, pickSmallFerrite } from './pickCore.ts';
 import { pickWire } from './pickWire.ts';

@@ -1,6 +1,6 @@
+import { TURNS_TOLERANCE } from '../../circuit/turnsRatio.ts';
 import { wires } from '../../data/wires.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { TURNS_TOLERANCE } from '../output/turnsRatio.ts';
 import { fluxOutcome, guide, lengthOf, rowCore, rule, section, tableAl } from './coilWorkings.ts';
 import type { windingsFields } from './fields.ts';
 

@@ -1,10 +1,10 @@
-/** Turns of a transformer between collector and antenna. */
+/** Turns of a transformer that steps one resistance to another. */
 export interface TurnsRatio {
-  /** Whole turns on the collector's side in the ratio; null where the ratio is kept exact. */
+  /** Whole turns on the first side in the ratio; null where the ratio is kept exact. */
   readonly primary: number | null;
-  /** Whole turns on the antenna's side in the ratio; null where the ratio is kept exact. */
+  /** Whole turns on the second side in the ratio; null where the ratio is kept exact. */
   readonly secondary: number | null;
-  /** Antenna side over collector side. */
+  /** Second side over first. */
   readonly ratio: number;
 }
 
@@ -14,7 +14,7 @@ export const TURNS_TOLERANCE = 0.04;
 /**
  * The smallest whole turns whose ratio comes within 4 % of the root of the impedances.
  *
- * @param impedances antenna resistance over collector load
+ * @param impedances second resistance over first
  * @param exact keep the exact ratio, without whole turns
  */
 export function turnsRatio(impedances: number, exact: boolean): TurnsRatio {
