@@ -15,11 +15,13 @@ interface SheetFrameProps {
   stage: SheetKey;
   /** The first sentence, whose numbers are live. */
   lead: ReactNode;
+  /** The figure that matters most, beside the sentence: a `<Result size="main">`. */
+  main?: ReactNode;
   children: ReactNode;
 }
 
 /** What every worksheet has: title, live sentence, what moved, problems, model limits, the way on. */
-export function SheetFrame({ stage: key, lead, children }: SheetFrameProps) {
+export function SheetFrame({ stage: key, lead, main, children }: SheetFrameProps) {
   const fields = stages.find((s) => s.fields.key === key)?.fields;
   const view = useBench((s) => s.view);
   return (
@@ -27,6 +29,7 @@ export function SheetFrame({ stage: key, lead, children }: SheetFrameProps) {
       title={fields?.title ?? key}
       asks={fields?.asks ?? ''}
       lead={<Sentence>{lead}</Sentence>}
+      main={main}
       moved={<LastChange />}
       foot={<WayOn from={key} />}
     >
