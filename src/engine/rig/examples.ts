@@ -22,6 +22,7 @@ export const examples: readonly Rig[] = [
       'quartz.quGiven': '70k',
       'filter.crystals': '6',
       'filter.bandwidth': '2400',
+      'path.hour': '18h',
     },
   ),
   example(
@@ -38,6 +39,7 @@ export const examples: readonly Rig[] = [
       'quartz.quGiven': '80k',
       'filter.crystals': '8',
       'filter.bandwidth': '2500',
+      'path.distance': '2000k',
     },
   ),
   example(
@@ -54,6 +56,7 @@ export const examples: readonly Rig[] = [
       'quartz.quGiven': '90k',
       'filter.crystals': '6',
       'filter.bandwidth': '3k',
+      'path.hour': '20h',
     },
   ),
 ];
