@@ -1,3 +1,4 @@
+import '@fontsource/stix-two-math/latin.css';
 import { toMathML, toMathMLWithNumbers } from '../../design/formula/toMathML.ts';
 import { format } from '../../engine/quantity/format.ts';
 import { shown } from '../../engine/rig/moved.ts';
