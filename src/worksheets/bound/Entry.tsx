@@ -64,7 +64,7 @@ export function Entry(props: EntryProps) {
         onStep={onStep}
         atLeast={from <= least}
         atMost={from >= most}
-        typical={typicalOf(field)}
+        typical={typical ?? typicalOf(field)}
         problem={problem}
       />
     );

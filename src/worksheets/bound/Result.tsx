@@ -35,7 +35,7 @@ export function Result({ of, size, label, verdict, none = 'not to be had' }: Res
       label={label ?? field.label}
       symbol={field.symbol}
       value={text === '' ? null : text}
-      origin={origin}
+      origin={text === '' ? 'worked' : origin}
       was={move && move.before !== '' ? move.before : undefined}
       verdict={verdict}
       mark={field.kind === 'choice' && outcomes.includes(value) ? (value as Outcome) : undefined}
