@@ -1,9 +1,27 @@
 import { SheetFrame } from '../bound/SheetFrame.tsx';
+import { Read } from '../bound/Write.tsx';
+import { Audio } from './Audio.tsx';
+import { Current } from './Current.tsx';
+import { Limit } from './Limit.tsx';
+import { Noise } from './Noise.tsx';
 
+/** From the antenna to the speaker: who sets the limit, where the noise comes from, how loud it is. */
 export function ReceiveSheet() {
   return (
-    <SheetFrame stage="receive" lead={null}>
-      {null}
+    <SheetFrame
+      stage="receive"
+      lead={
+        <>
+          A receiver with a noise figure of <Read of="receive.noiseFigure" /> hears signals from{' '}
+          <Read of="receive.weakest" /> up. The noise should rise by <Read of="receive.noiseRise" />{' '}
+          when the antenna takes the place of a dummy load.
+        </>
+      }
+    >
+      <Limit />
+      <Audio />
+      <Noise />
+      <Current />
     </SheetFrame>
   );
 }

@@ -1,0 +1,33 @@
+import { useDeferredValue, useMemo } from 'react';
+import { type Level, LevelChart } from '../../design/chart/LevelChart.tsx';
+import { format } from '../../engine/quantity/format.ts';
+import { useValue } from '../../store/hooks.ts';
+
+interface ChainRow {
+  readonly block: string;
+  readonly level: number;
+  readonly share: number;
+}
+
+/** An S9 signal on its way from the antenna to the detector. */
+export function ChainPicture() {
+  const chain = useDeferredValue(useValue<readonly ChainRow[]>('receive.chain'));
+  const levels = useMemo<readonly Level[]>(
+    () =>
+      (chain ?? []).map(({ block, level }, index) => ({
+        key: `${index}`,
+        label: block,
+        level,
+      })),
+    [chain],
+  );
+  if (!chain || levels.length === 0) return null;
+  const worst = chain.reduce((most, row) => (row.share > most.share ? row : most));
+  return (
+    <LevelChart
+      title="An S9 signal behind each block"
+      summary={`Most of the receiver’s own noise, ${format(worst.share, '%', 2)}, comes from here: ${worst.block}.`}
+      levels={levels}
+    />
+  );
+}

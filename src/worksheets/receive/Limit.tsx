@@ -1,0 +1,66 @@
+import { Fields } from '../../design/Fields.tsx';
+import { Figures } from '../../design/Figures.tsx';
+import type { Outcome } from '../../design/marks.ts';
+import { Note } from '../../design/Note.tsx';
+import { Section } from '../../design/Section.tsx';
+import { useValue } from '../../store/hooks.ts';
+import { Entry } from '../bound/Entry.tsx';
+import { Result } from '../bound/Result.tsx';
+
+type Sets = 'band' | 'both' | 'receiver';
+
+/** What each answer is worth: the best receiver is one that the band outshouts. */
+const worth: Readonly<Record<Sets, { of: Outcome; says: string }>> = {
+  band: { of: 'holds', says: 'a better receiver would hear no more' },
+  both: { of: 'close', says: 'less loss in front would still help' },
+  receiver: { of: 'fails', says: 'weak signals drown in its own noise' },
+};
+
+/** Who sets the limit, the receiver or the band, and by how much. */
+export function Limit() {
+  const sets = useValue<Sets>('receive.sets');
+  return (
+    <Section
+      title="The receiver or the band?"
+      margin={
+        <>
+          <Note title="A test without instruments">
+            <p>
+              Listen with a dummy load, then with the antenna. If the noise clearly rises, the band
+              sets the limit and the receiver is good enough: 4 to 5 dB is the least, ten are
+              comfortable.
+            </p>
+          </Note>
+          <Note title="Too good is no gain">
+            <p>
+              What the noise rises beyond 10 dB may as well go into an attenuator: strong stations
+              then trouble the mixer less, and nothing is lost.
+            </p>
+          </Note>
+        </>
+      }
+    >
+      <Entry of="receive.place" form="list" />
+      <Figures>
+        <Result of="receive.sets" size="main" verdict={sets === null ? undefined : worth[sets]} />
+        <Result of="receive.noiseRise" />
+        <Result of="receive.bandNoise" />
+        <Result of="receive.floor" />
+        <Result of="receive.margin" />
+        <Result of="receive.attenuator" none="none to spare" />
+        <Result of="receive.external" />
+      </Figures>
+      <Fields>
+        <Entry of="receive.frontLoss" />
+        <Entry of="receive.throughNetwork" form="row" />
+      </Fields>
+      <Figures>
+        <Result of="receive.weakest" />
+        <Result of="receive.weakestUnits" />
+        <Result of="receive.sensitivity" />
+        <Result of="receive.sensitivityVolts" />
+        <Result of="receive.sensitivityEmf" />
+      </Figures>
+    </Section>
+  );
+}
