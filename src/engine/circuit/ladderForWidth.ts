@@ -80,7 +80,7 @@ interface Family {
   readonly limit: number;
 }
 
-const FINE = 1e-7;
+const FINE = 2e-9;
 const COARSE = 1e-3;
 
 function trial(family: Family, h: number, tolerance: number): Trial {
@@ -144,7 +144,8 @@ function nearestTrial(
         nearest = found;
       }
     }
-    if (above >= widest.h) break;
+    // Past a jump the width may come back to what was asked for, but not much later.
+    if (above >= widest.h || (nearest && above > nearest.h * 2)) break;
     below = above;
     offBelow = offAbove;
   }
@@ -155,8 +156,10 @@ function nearestTrial(
 function crossing(family: Family, width: number, below: number, above: number): Trial {
   const over = (h: number) => trial(family, h, FINE).width - width;
   const h = bracketedRoot(over, below, above, below * 1e-14);
+  const found = trial(family, h, FINE);
+  if (Math.abs(found.width - width) < 1e-6 * width) return found;
   const sides = [h, h * (1 - 1e-12), h * (1 + 1e-12)].map((side) => trial(family, side, FINE));
-  const off = ({ width: found }: Trial) => Math.abs(found - width);
+  const off = (side: Trial) => Math.abs(side.width - width);
   return sides.reduce((best, side) => (off(side) < off(best) ? side : best));
 }
 

@@ -22,6 +22,40 @@ export interface LadderFormulas {
  * @param symbols the symbols of the frequencies; the formulas come back in their order
  */
 export function ladderFormulas(ladder: Ladder, symbols: readonly string[]): LadderFormulas {
+  const { where, chains } = ladderBranches(ladder, symbols);
+  const formulas = chains.map(({ branches, source, load }) => {
+    const product = [`[1, ${source} / R_1]`, ...branches.map(matrixOf), `[${load} / R_1; 1]`].join(
+      ' * ',
+    );
+    return `10 * log10(4 * R_S * R_L / R_1^2 / abs(sum(${product}))^2)`;
+  });
+  return { formulas, where };
+}
+
+/** One arm of the ladder at one frequency, in plain numbers: impedance or admittance by R_1. */
+export interface Branch {
+  readonly place: 'series' | 'shunt';
+  readonly value: string;
+  /** Its derivative by the logarithm of the frequency. */
+  readonly slope: string;
+}
+
+export interface LadderBranches {
+  readonly where: Readonly<Record<string, LadderTerm>>;
+  /** For each frequency, from source to load. */
+  readonly chains: readonly {
+    readonly branches: readonly Branch[];
+    readonly source: string;
+    readonly load: string;
+  }[];
+}
+
+/** Chain matrix of an arm. */
+export const matrixOf = ({ place, value }: Branch): string =>
+  place === 'series' ? `[1, ${value}; 0, 1]` : `[1, 0; ${value}, 1]`;
+
+/** The arms of a ladder as formulas, for whatever is to be made of them. */
+export function ladderBranches(ladder: Ladder, symbols: readonly string[]): LadderBranches {
   const where: Record<string, LadderTerm> = {};
   const put = (name: string, value: number, unit: Unit, says: string): string => {
     where[name] = { value, unit, says };
@@ -44,35 +78,53 @@ export function ladderFormulas(ladder: Ladder, symbols: readonly string[]): Ladd
     return put(name, value, 'F', says);
   };
 
-  const formulas = symbols.map((f) => {
+  const chains = symbols.map((f) => {
     const tag = symbols.length > 1 ? `_${f.replaceAll('_', '')}` : '';
     const w = `2 * pi * ${f}`;
     for (const kind of new Set(kinds)) Object.assign(where, crystalSteps(kind, tag, f));
-    const shunt = (c: number, stray: number, says: string): string[] => {
+    const shunt = (c: number, stray: number, says: string): Branch[] => {
       const terms: string[] = [];
-      if (c > 0) terms.push(`${part('C_k', c, says)} * ${lossy ? '(1 / Q_c + i)' : 'i'}`);
+      if (c !== 0) terms.push(`${part('C_k', c, says)} * ${lossy ? '(1 / Q_c + i)' : 'i'}`);
       if (stray > 0) terms.push(`${part('C_y', stray, 'stray to ground')} * i`);
-      return terms.length === 0 ? [] : [`[1, 0; ${w} * R_1 * (${terms.join(' + ')}), 1]`];
+      if (terms.length === 0) return [];
+      const value = `${w} * R_1 * (${terms.join(' + ')})`;
+      return [{ place: 'shunt', value, slope: value }];
     };
-    const series = (k: number): string => {
+    const series = (k: number): Branch => {
       const kind = kinds[k] ?? '';
       const c = ladder.series[k] ?? 0;
       const crystal = `R_x${kind}${tag} + i * X_x${kind}${tag}`;
-      if (!(c > 0)) return `[1, (${crystal}) / R_1; 0, 1]`;
+      const crystalSlope = slopeOf(kind, tag, w);
+      if (!(c > 0)) {
+        return { place: 'series', value: `(${crystal}) / R_1`, slope: crystalSlope };
+      }
       const capacitor = `${lossy ? '(1 / Q_c - i)' : '-i'} / (${w} * ${part('C_s', c, 'series capacitor')})`;
-      return `[1, (${crystal} + ${capacitor}) / R_1; 0, 1]`;
+      return {
+        place: 'series',
+        value: `(${crystal} + ${capacitor}) / R_1`,
+        slope: `(${crystalSlope} - (${capacitor}) / R_1)`,
+      };
     };
-    const chain = [`[1, ${source} / R_1]`, ...shunt(ladder.endC[0], 0, 'capacitor at the source')];
+    const branches = [...shunt(ladder.endC[0], 0, 'capacitor at the source')];
     for (let k = 0; k < ladder.lm.length; k += 1) {
-      chain.push(series(k));
+      branches.push(series(k));
       if (k < ladder.coupling.length) {
-        chain.push(...shunt(ladder.coupling[k] ?? 0, ladder.stray[k] ?? 0, 'coupling capacitor'));
+        branches.push(
+          ...shunt(ladder.coupling[k] ?? 0, ladder.stray[k] ?? 0, 'coupling capacitor'),
+        );
       }
     }
-    chain.push(...shunt(ladder.endC[1], 0, 'capacitor at the load'), `[${load} / R_1; 1]`);
-    return `10 * log10(4 * R_S * R_L / R_1^2 / abs(sum(${chain.join(' * ')}))^2)`;
+    branches.push(...shunt(ladder.endC[1], 0, 'capacitor at the load'));
+    return { branches, source, load };
   });
-  return { formulas, where };
+  return { where, chains };
+}
+
+/** Z = Zm/D with D = 1 + jωC0·Zm, so ωZ′ = (ωZm′ − jωC0·Zm²)/D². */
+function slopeOf(kind: string, tag: string, w: string): string {
+  const arm = `(R_m${kind} / R_1 + i * X_m${kind}${tag} / R_1)`;
+  const armSlope = `(${w} * L_m${kind} + 1 / (${w} * C_m${kind})) / R_1`;
+  return `i * (${armSlope} - ${w} * C_0${kind} * R_1 * ${arm}^2) / (a_x${kind}${tag} + i * b_x${kind}${tag})^2`;
 }
 
 type Put = (name: string, value: number, unit: Unit, says: string) => string;

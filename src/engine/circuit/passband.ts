@@ -28,9 +28,13 @@ export const LEVEL_STEP = 1;
  * @param tolerance of the edges, Hz; the peak is found ten times as closely
  */
 export function passband(ladder: Ladder, around: readonly number[], tolerance = 1e-7): Passband {
-  const at = [...around];
-  const power = at.map((f) => powerGainAt(ladder, f));
-  const { peak, gain, top } = highest(ladder, at, power, tolerance / 10);
+  const sampled = around.map((f) => powerGainAt(ladder, f));
+  const { peak, gain } = highest(ladder, around, sampled, tolerance / 10);
+  // The peak joins the samples, so that what is above 3 dB down is never empty.
+  const after = around.findIndex((f) => f > peak);
+  const top = after < 0 ? around.length : after;
+  const at = around.toSpliced(top, 0, peak);
+  const power = sampled.toSpliced(top, 0, 10 ** (gain / 10));
   const target = gain - 3;
   const enough = 10 ** (target / 10);
   const reaches = (i: number) =>
@@ -70,7 +74,7 @@ export function skirt(
   let overInside = over(inside);
   if (overInside <= 0) return from;
   let stride = step;
-  for (;;) {
+  while (Math.abs(stride) > 0) {
     const outside = inside + stride;
     if (Math.abs(outside - from) > reach || outside <= 0) return null;
     const overOutside = over(outside);
@@ -81,6 +85,7 @@ export function skirt(
     overInside = overOutside;
     stride *= 1.2;
   }
+  return null;
 }
 
 function edge(
@@ -102,19 +107,19 @@ function highest(
   at: readonly number[],
   power: readonly number[],
   tolerance: number,
-): { peak: number; gain: number; top: number } {
+): { peak: number; gain: number } {
   let best = 0;
   const tops = power.map((here, i) => {
     const top = isTop(power, i) ? topBetween(at, power, i) : 0;
     best = Math.max(best, here, top);
     return top;
   });
-  let found = { peak: 0, gain: Number.NEGATIVE_INFINITY, top: 0 };
+  let found = { peak: 0, gain: Number.NEGATIVE_INFINITY };
   for (let i = 0; i < tops.length; i += 1) {
     if ((tops[i] ?? 0) < best * 0.97) continue;
     const peak = levelPoint(ladder, at, i, tolerance);
     const gain = gainAt(ladder, peak);
-    if (gain > found.gain) found = { peak, gain, top: i };
+    if (gain > found.gain) found = { peak, gain };
   }
   return found;
 }
