@@ -74,7 +74,7 @@ function beyondReach(seen: CarrierSeen, { oscillator, skirt }: Found, f: number)
         says: `The carrier would have to be at ${hertz(f)}; this oscillator reaches ${hertz(high)} with 2 pF in series.`,
         try: [
           ...moreCrystals(seen, f),
-          'A crystal with a higher fs, less holder capacitance,',
+          'What else helps: a crystal with a higher fs or less holder capacitance,',
           skirt.way === 1 ? 'the upper sideband, or a narrower filter.' : 'or another filter.',
         ].join(' '),
       },
