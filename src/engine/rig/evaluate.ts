@@ -72,7 +72,8 @@ export function createEvaluator(
       const own = Object.keys(stage.fields.inputs).map((k) => inputs[`${key}.${k}`]);
       const memory = [...picked, ...own.map((input) => input?.problem)];
       const slot = slots.get(key);
-      if (slot && sameList(slot.picked, memory)) {
+      // What a waiting stage says depends on its root, which is none of its picks: said anew each time.
+      if (slot && slot.worked.waitsFor === null && sameList(slot.picked, memory)) {
         workedStages[key] = slot.worked;
         continue;
       }
