@@ -32,7 +32,11 @@ export const directPoints: readonly Point[] = [
       'transmit.quiescent',
       'The standing current that the final is set to.',
     ),
-    spread: { share: 0.2, from: 'Set by hand; it rises with temperature, a fifth at most.' },
+    spread: {
+      share: 0.2,
+      fixed: 2e-3,
+      from: 'Set by hand; it rises with temperature, a fifth at most. Some milliamperes leak.',
+    },
     sides: 'both',
     read: 'standingRead',
     below: 'Bias too low: weak syllables are chopped. Turn the bias up.',
