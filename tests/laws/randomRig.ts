@@ -19,8 +19,10 @@ export function textFor(field: InputField): fc.Arbitrary<string> {
   }
   const [low, high] = field.typical ?? near(field.default) ?? field.range ?? [0, 1];
   const unit = field.unit;
+  // A millionth of the range is as fine as anybody types: no denormal numbers.
   return fc
-    .double({ min: 0, max: 1, noNaN: true })
+    .integer({ min: 0, max: 1_000_000 })
+    .map((n) => n / 1_000_000)
     .map((t) => formatTrimmed(low > 0 ? low * (high / low) ** t : low + (high - low) * t, unit, 6));
 }
 
