@@ -154,7 +154,7 @@ export const arrivalWorkings = {
   speechHigh: (look) => graded(look, 'The same at the high end of the spread.', '(C_N0 + Delta)'),
   verdict: {
     says: 'The three grades in a sentence.',
-    rule: 'Likely grade first, then the poor and the good evening.',
+    rule: 'Likely grade first, then the poor and the good day.',
     where: { low: 'path.speechLow', likely: 'path.speech', high: 'path.speechHigh' },
     source: grading,
   },

@@ -190,7 +190,7 @@ export const pathFields = declare({
       range: [3, 40],
       default: 10,
       digits: 3,
-      help: 'What one evening differs from the next, both ways. Ten decibels is the least to reckon with.',
+      help: 'What one day differs from the next, both ways. Ten decibels is the least to reckon with.',
       source: 'common practice, no source',
     }),
     duty: quantity({
@@ -424,14 +424,14 @@ export const pathFields = declare({
       help: 'Peak envelope power against mean noise in the filter’s bandwidth.',
     }),
     snrLow: quantity({
-      label: 'On a poor evening',
+      label: 'On a poor day',
       symbol: 'SNR_low',
       unit: 'dB',
       digits: 3,
       help: 'The estimate less its spread.',
     }),
     snrHigh: quantity({
-      label: 'On a good evening',
+      label: 'On a good day',
       symbol: 'SNR_high',
       unit: 'dB',
       digits: 3,
@@ -476,12 +476,12 @@ export const pathFields = declare({
       source: 'ITU-R F.339-8, class J3E (second-hand)',
     }),
     speechLow: choice({
-      label: 'Speech on a poor evening',
+      label: 'Speech on a poor day',
       options: grades,
       help: 'At the low end of the spread.',
     }),
     speechHigh: choice({
-      label: 'Speech on a good evening',
+      label: 'Speech on a good day',
       options: grades,
       help: 'At the high end of the spread.',
     }),

@@ -13,15 +13,12 @@ const said = pathFields.results.speech.options;
  * @param high grade at the high end
  */
 export function verdict(low: SpeechGrade, likely: SpeechGrade, high: SpeechGrade): string {
-  if (low === likely && high === likely) return `${sentence(likely)}, good evening or poor.`;
+  if (low === likely && high === likely) return `${sentence(likely)}, good day or poor.`;
   const others = [
-    ...(low === likely ? [] : [`on a poor evening ${said[low]}`]),
+    ...(low === likely ? [] : [`on a poor day ${said[low]}`]),
     ...(high === likely ? [] : [`on a good one ${said[high]}`]),
   ];
-  return `${sentence(likely)}; ${others.join(', ')}.`.replace(
-    '; on a good one',
-    '; on a good evening',
-  );
+  return `${sentence(likely)}; ${others.join(', ')}.`.replace('; on a good one', '; on a good day');
 }
 
 const sentence = (grade: SpeechGrade) =>
