@@ -32,6 +32,8 @@ export interface Quantity extends Said {
   readonly digits?: number;
   /** For powers: the resistance in which volts are meant, in ohms or as the path of a field. */
   readonly across?: number | string;
+  /** Read off a meter, and blank until then: while it is wrong it counts as not taken yet. */
+  readonly reading?: true;
 }
 
 /** A whole number of things. */

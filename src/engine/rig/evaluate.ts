@@ -68,7 +68,9 @@ export function createEvaluator(
     const worked: Worked = { inputs, stages: workedStages };
     for (const stage of stages) {
       const key = stage.fields.key;
-      const picked = Object.values(stage.reads).map((path) => pick(worked, path));
+      const picked = Object.values(stage.reads).map((path) =>
+        pick(worked, path, fieldsByPath.get(bare(path))),
+      );
       const own = Object.keys(stage.fields.inputs).map((k) => inputs[`${key}.${k}`]);
       const memory = [...picked, ...own.map((input) => input?.problem)];
       const slot = slots.get(key);
@@ -89,9 +91,11 @@ export function createEvaluator(
 /** Marks a value that was typed but cannot be used. */
 const WRONG = Symbol('wrong');
 
-function pick(worked: Worked, readPath: string): unknown {
+function pick(worked: Worked, readPath: string, field: InputField | undefined): unknown {
   const path = bare(readPath);
-  return worked.inputs[path]?.wrong ? WRONG : valueAt(worked, path);
+  if (!worked.inputs[path]?.wrong) return valueAt(worked, path);
+  // A reading not understood is one not taken: nothing stands in for it, and the rest goes on.
+  return field?.kind === 'quantity' && field.reading ? null : WRONG;
 }
 
 const bare = (readPath: string) => (readPath.endsWith('?') ? readPath.slice(0, -1) : readPath);

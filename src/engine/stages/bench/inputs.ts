@@ -8,7 +8,7 @@ const measured = <const U extends Unit>(
   range: readonly [number, number],
   digits: number,
   help: string,
-) => quantity({ label, symbol, unit, range, default: null, digits, help });
+) => quantity({ label, symbol, unit, range, default: null, digits, help, reading: true });
 
 /** The instruments in hand, and how far each may be off. */
 const instruments = {
@@ -210,6 +210,7 @@ export const readings = {
     default: null,
     digits: 3,
     across: 'bench.dummyLoad',
+    reading: true,
     help: 'At the dummy load with one steady tone at full power: W, dBm or V pp. A wattmeter shows a fraction of it on voice.',
   }),
   residualRead: measured(
@@ -249,6 +250,7 @@ function harmonic<const S extends string>(label: string, symbol: S) {
     unit: 'dBc',
     range: [-140, 140],
     default: null,
+    reading: true,
     digits: 3,
     help: 'Against the carrier at full power; the minus sign may be left out.',
   });
