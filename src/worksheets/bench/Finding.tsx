@@ -25,7 +25,9 @@ export function Finding({ view: { row, text } }: { view: TestPointView }) {
         />
       )}
       {row.rule !== null && <Verdict of={row.rule} says="rule" />}
-      <p className="point__means">{row.means}</p>
+      {(row.verdict !== 'holds' || (row.rule ?? 'holds') !== 'holds') && (
+        <p className="point__means">{row.means}</p>
+      )}
     </>
   );
 }

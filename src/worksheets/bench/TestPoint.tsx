@@ -13,7 +13,6 @@ export function TestPoint({ point }: { point: Point }) {
   const open = useBench((s) =>
     s.open?.path.startsWith(`${table}.`) && s.open.index === view?.index ? s.open : null,
   );
-  if (!view) return null;
   return (
     <tbody className="point" data-open={open !== null}>
       <tr>
@@ -25,17 +24,17 @@ export function TestPoint({ point }: { point: Point }) {
           </div>
         </th>
         <td data-as="words" data-label="Expected">
-          <Expected table={table} view={view} />
+          {view ? <Expected table={table} view={view} /> : '–'}
         </td>
         <td data-as="words" data-label="Measured">
           {point.asVolts ? (
-            <span className="point__follows">{view.text.measured ?? 'from the power above'}</span>
+            <span className="point__follows">{view?.text.measured ?? 'from the power above'}</span>
           ) : (
             <Entry of={`bench.${point.read}`} form="cell" measured />
           )}
         </td>
         <td data-as="words" data-label="Verdict" className="point__verdict">
-          <Finding view={view} />
+          {view && <Finding view={view} />}
         </td>
       </tr>
       {open && (

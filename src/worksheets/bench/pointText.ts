@@ -26,7 +26,10 @@ export function pointText(point: Point, row: PointRow): PointText {
     expected: say(row.expected),
     range: range(row, unit, digits),
     measured: say(row.measured),
-    off: row.off === null ? null : `${row.off > 0 ? '+' : ''}${format(row.off, unit, 2)}`,
+    off:
+      row.off === null
+        ? null
+        : `${row.off > 0 ? '+' : ''}${format(row.off, unit, unit.startsWith('dB') ? 3 : 2)}`,
     limit: limit === null || !point.limit ? null : `${sides[point.limit.sides]} ${limit}`,
   };
 }

@@ -12,7 +12,7 @@ export interface TestPointView {
   readonly index: number;
 }
 
-/** The worked row of a test point; null before there is one. */
+/** The worked row of a test point; null while the sheet has no answer. */
 export function useTestPoint(point: Point): TestPointView | null {
   const rows = useValue<readonly PointRow[]>(`bench.${point.group}`);
   const index = pointsOf(point.group).indexOf(point);

@@ -56,6 +56,8 @@ function LastChange() {
       cause={`${cause.label}: ${now}`}
       items={moves
         .filter(({ before: was, after }) => was !== '' || after !== '')
+        // A sentence is no figure: it stands on its sheet.
+        .filter(({ before: was, after }) => Math.max(was.length, after.length) <= 28)
         .map((move) => ({
           key: move.path,
           label: move.label,

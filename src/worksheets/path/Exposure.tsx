@@ -34,17 +34,15 @@ export function Exposure() {
         <Result of="path.meanEirp" />
       </Figures>
       <Disclosure summary="Limits and distances, rule by rule">
-        <div className="section__main">
-          <Figures>
-            <Result of="path.publicLimit" size="small" />
-            <Result of="path.publicDistance" size="small" />
-            <Result of="path.occupationalLimit" size="small" />
-            <Result of="path.occupationalDistance" size="small" />
-            <Result of="path.icnirpLimit" size="small" />
-            <Result of="path.icnirpDistance" size="small" />
-          </Figures>
-          <Say of="path.exposureAdvice" label="How far to trust these" />
-        </div>
+        <Figures>
+          <Result of="path.publicLimit" size="small" />
+          <Result of="path.publicDistance" size="small" />
+          <Result of="path.occupationalLimit" size="small" />
+          <Result of="path.occupationalDistance" size="small" />
+          <Result of="path.icnirpLimit" size="small" />
+          <Result of="path.icnirpDistance" size="small" />
+        </Figures>
+        <Say of="path.exposureAdvice" label="How far to trust these" />
       </Disclosure>
     </Section>
   );

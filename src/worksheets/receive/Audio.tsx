@@ -52,16 +52,14 @@ export function Audio() {
           headphones.
         </Caution>
         <Disclosure summary="The audio chip, its supply and its heat">
-          <div className="section__main">
-            <Fields>
-              <Entry of="receive.chip" />
-              <Entry of="receive.audioSupply" />
-            </Fields>
-            <Figures>
-              <Result of="receive.audioVoltage" />
-              <Result of="receive.chipHeat" />
-            </Figures>
-          </div>
+          <Fields>
+            <Entry of="receive.chip" />
+            <Entry of="receive.audioSupply" />
+          </Fields>
+          <Figures>
+            <Result of="receive.audioVoltage" />
+            <Result of="receive.chipHeat" />
+          </Figures>
         </Disclosure>
       </Section>
     </>
