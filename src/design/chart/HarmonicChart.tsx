@@ -55,11 +55,17 @@ function Limit({ of, label, em }: { of: readonly Harmonic[]; label: string; em: 
 function Stems({ of, floor, em }: { of: readonly Harmonic[]; floor: number; em: number }) {
   const s = useScales();
   if (s === null) return null;
-  const wide = Math.min(em * 1.5, ((s.right - s.left) / Math.max(1, of.length)) * 0.5);
+  const room = (s.right - s.left) / Math.max(1, of.length);
+  // A short arrow where the figure would run into its neighbour.
+  const under = room > em * 3.6 ? `< ${plain(floor)}` : '↓';
+  const wide = Math.min(em * 2, room * 0.5);
   return (
     <g>
       {of.map((h) => {
         const [x, y] = [s.x(h.order), s.y(h.level)];
+        // A figure that would stand on the limit's line goes inside the stem.
+        const above = y - s.y(h.limit ?? Number.POSITIVE_INFINITY);
+        const inside = h.limit !== null && above > 0 && above < em * 1.5;
         return (
           <g key={h.order}>
             <rect
@@ -69,8 +75,13 @@ function Stems({ of, floor, em }: { of: readonly Harmonic[]; floor: number; em: 
               width={wide}
               height={Math.max(0, s.bottom - y)}
             />
-            <text className="chart__halo chart__strong" x={x} y={y - em * 0.4} textAnchor="middle">
-              {h.level < floor ? `< ${plain(floor)}` : plain(Math.round(h.level))}
+            <text
+              className={inside ? 'chart__strong' : 'chart__halo chart__strong'}
+              x={x}
+              y={inside ? y + em * 1.2 : y - em * 0.4}
+              textAnchor="middle"
+            >
+              {h.level < floor ? under : plain(Math.round(h.level))}
             </text>
           </g>
         );

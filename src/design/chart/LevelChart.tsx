@@ -22,6 +22,7 @@ interface LevelChartProps extends ChartText {
 }
 
 const dBm = (value: number) => plain(Math.round(value));
+const room = (value: number) => (value < -0.5 ? dBm(value) : `+${dBm(Math.abs(value))}`);
 
 /** The chain from left to right, or down the page where that is narrow. */
 function Chain({ of, em, down }: { of: readonly Level[]; em: number; down: boolean }) {
@@ -56,7 +57,7 @@ function Chain({ of, em, down }: { of: readonly Level[]; em: number; down: boole
                   y={down ? cap[1] + em * 0.35 : cap[1] - em * 0.4}
                   textAnchor={down ? 'start' : 'middle'}
                 >
-                  {`+${dBm((one.ceiling ?? 0) - one.level)} dB`}
+                  {`${room((one.ceiling ?? 0) - one.level)} dB`}
                 </text>
               </>
             )}
@@ -111,11 +112,13 @@ function Picture({ width, em, levels }: LevelChartProps & Measured) {
   );
 }
 
+const tenths = (value: number) => value.toFixed(1).replace('-', '−');
+
 /** The level at each place of the chain, and how much room there is above it. */
 export const LevelChart = memo(function LevelChart(props: LevelChartProps) {
   const table = props.table ?? {
     columns: [
-      { key: 'place', label: words.chart.place },
+      { key: 'place', label: words.chart.place, as: 'words' as const },
       { key: 'level', label: words.chart.level, unit: 'dBm' },
       { key: 'room', label: words.chart.headroom, unit: 'dB' },
     ],
@@ -123,8 +126,8 @@ export const LevelChart = memo(function LevelChart(props: LevelChartProps) {
       key: one.key,
       cells: {
         place: one.label,
-        level: plain(Number(one.level.toFixed(1))),
-        room: one.ceiling === undefined ? '–' : plain(Number((one.ceiling - one.level).toFixed(1))),
+        level: tenths(one.level),
+        room: one.ceiling === undefined ? '–' : tenths(one.ceiling - one.level),
       },
     })),
   };

@@ -1,10 +1,5 @@
+import { turnAngles } from './turnAngles.ts';
 import './winding.css';
-
-export interface DrawnWinding {
-  turns: number;
-  /** Wires wound side by side as one: their turns lie together. */
-  beside?: boolean;
-}
 
 interface ToroidDrawingProps {
   /** What the picture shows, in words. */
@@ -14,83 +9,75 @@ interface ToroidDrawingProps {
   inner: number;
   /** Diameter of the wire over its enamel, in the same unit. */
   wire: number;
-  /** The first is drawn in copper and its turns are numbered. */
-  windings: readonly DrawnWinding[];
+  /** Turns of each winding: the first in copper, each numbered. */
+  turns: readonly number[];
+  /** Wires wound together as one bundle: their turns lie side by side. */
+  bundle?: boolean;
 }
 
-/** Outer radius of the core in the picture's units, where the numbers stand, and the free gap. */
+/** Outer radius of the core in the picture's units, where the numbers stand, where the wires end. */
 const RADIUS = 66;
-const NUMBERS = 82;
-const GAP = Math.PI / 6;
+const NUMBERS = 80;
+const TAIL = 84;
 
 /**
  * A toroid from above with every turn to be counted: whole lines lie on the face that is seen,
  * broken ones pass beneath. Drawn to scale, so a full core looks full.
  */
-export function ToroidDrawing({ label, outer, inner, wire, windings }: ToroidDrawingProps) {
+export function ToroidDrawing(props: ToroidDrawingProps) {
+  const { label, outer, inner, wire, turns, bundle = false } = props;
   const hole = (RADIUS * inner) / outer;
   const width = Math.min(8, Math.max(1.4, (2 * RADIUS * wire) / outer));
+  const [rim, edge] = [RADIUS + width / 2, hole - width / 2];
+  const windings = turnAngles(turns, bundle ? width / hole : null);
   return (
-    <svg className="toroid" viewBox="-96 -96 192 192" role="img" aria-label={label}>
+    <svg className="toroid" viewBox="-100 -100 200 200" role="img" aria-label={label}>
       <path className="toroid__core" fillRule="evenodd" d={`${ring(RADIUS)}${ring(hole)}`} />
-      {windings.map((winding, index) => (
-        <Winding
-          // biome-ignore lint/suspicious/noArrayIndexKey: windings have no other name
-          key={index}
-          place={index}
-          of={winding}
-          among={windings}
-          hole={hole}
-          width={width}
-        />
+      {windings.map(({ key, at, end }) => (
+        <g key={key} className={`toroid__winding toroid__winding--${key}`}>
+          <path
+            className="toroid__under"
+            d={at.map((angle, i) => under(edge, angle, rim, at[i + 1] ?? end)).join('')}
+          />
+        </g>
+      ))}
+      {windings.map(({ key, at, end }) => (
+        <g key={key} className={`toroid__winding toroid__winding--${key}`}>
+          <path
+            strokeWidth={width}
+            d={`${at
+              .map((angle, i) => `M${point(i === 0 ? TAIL : rim, angle)}L${point(edge, angle)}`)
+              .join('')}M${point(rim, end)}L${point(TAIL, end)}`}
+          />
+          {(!bundle || key === 1) &&
+            at.map((angle, i) => (
+              <Numbered key={angle} number={i + 1} of={at.length} angle={angle} />
+            ))}
+        </g>
       ))}
     </svg>
   );
 }
 
-interface WindingProps {
-  place: number;
-  of: DrawnWinding;
-  among: readonly DrawnWinding[];
-  hole: number;
-  width: number;
-}
-
-function Winding({ place, of, among, hole, width }: WindingProps) {
-  const { turns } = of;
-  const pitch = (2 * Math.PI - GAP) / turns;
-  // Wires side by side lie a wire apart; a winding over another lies between its turns.
-  const shift = of.beside ? (place - (among.length - 1) / 2) * (width / hole) : (place * pitch) / 2;
-  const at = (turn: number) => Math.PI / 2 + GAP / 2 + pitch * (turn + 0.5) + shift;
-  const [rim, edge] = [RADIUS + width / 2, hole - width / 2];
-  const passes = Array.from({ length: turns }, (_, turn) => turn);
-  const on = passes.map(
-    (turn) => `M${point(turn === 0 ? 92 : rim, at(turn))}L${point(edge, at(turn))}`,
-  );
-  const under = passes.map((turn) => `M${point(edge, at(turn))}L${point(rim, at(turn + 0.9))}`);
-  const end = `M${point(rim, at(turns - 0.1))}L${point(92, at(turns - 0.1))}`;
-  const every = turns <= 30 ? 1 : 5;
-  return (
-    <g className={`toroid__winding toroid__winding--${Math.min(place, 2)}`}>
-      <path className="toroid__under" d={under.join('')} />
-      <path d={`${on.join('')}${end}`} strokeWidth={width} />
-      {place === 0 &&
-        passes.map((turn) =>
-          (turn + 1) % every === 0 || turn === 0 ? (
-            <Numbered key={turn} number={turn + 1} angle={at(turn) + (turn === 0 ? 0.13 : 0)} />
-          ) : null,
-        )}
-    </g>
-  );
-}
-
-function Numbered({ number, angle }: { number: number; angle: number }) {
-  const [x, y] = point(NUMBERS, angle).split(' ');
+function Numbered({ number, of, angle }: { number: number; of: number; angle: number }) {
+  const every = of <= 30 ? 1 : 5;
+  if (number % every !== 0 && number !== 1) return null;
+  // The first turn's own tail stands where its number would.
+  const [x, y] = point(number === 1 ? TAIL + 10 : NUMBERS, angle).split(' ');
   return (
     <text className="toroid__number" x={x} y={y} dy="0.35em" textAnchor="middle">
       {number}
     </text>
   );
+}
+
+/** Beneath the core from the hole to the next turn's place at the rim; a long way goes round the hole. */
+function under(edge: number, from: number, rim: number, to: number): string {
+  const start = `M${point(edge, from)}`;
+  if (to - from < 0.5) return `${start}L${point(rim, to)}`;
+  const mid = (edge + rim) / 2;
+  const large = to - from - 0.3 > Math.PI ? 1 : 0;
+  return `${start}L${point(mid, from + 0.15)}A${mid.toFixed(2)} ${mid.toFixed(2)} 0 ${large} 1 ${point(mid, to - 0.15)}L${point(rim, to)}`;
 }
 
 const ring = (radius: number) =>

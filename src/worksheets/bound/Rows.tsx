@@ -32,10 +32,10 @@ export function Rows({ of, columns, narrow = 'stack', caption }: RowsProps) {
   const openWorking = useBench((s) => s.openWorking);
   if (field?.kind !== 'table') throw new Error(`no table ${of}`);
   if (rows === null || rows.length === 0) return null;
-  const heads: TableColumn[] = names.map((name) => ({
+  const heads: TableColumn[] = names.map((name, place) => ({
     key: name,
     label: field.columns[name]?.label ?? name,
-    as: isFigure(field.columns[name]) ? 'figure' : 'words',
+    as: place > 0 && isFigure(field.columns[name]) ? 'figure' : 'words',
   }));
   const cell = (row: Row, name: string, index: number) => {
     const column = field.columns[name];

@@ -6,7 +6,7 @@ export const keyFigures: Readonly<Record<string, readonly string[]>> = {
   carrier: ['carrier.frequency', 'carrier.suppression1k'],
   transmit: ['transmit.micGain', 'transmit.collectorLoad'],
   output: ['output.worstMargin', 'output.pepAntenna'],
-  windings: [],
+  windings: ['windings.leastQ', 'windings.wireTotal'],
   receive: ['receive.noiseFigure', 'receive.noiseRise'],
   path: ['path.received', 'path.snr'],
   bench: [],

@@ -1,10 +1,9 @@
 import { Caution } from '../../design/Caution.tsx';
+import { Disclosure } from '../../design/Disclosure.tsx';
 import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
-import type { Outcome } from '../../engine/fields/kinds.ts';
-import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
@@ -13,7 +12,6 @@ import { HarmonicsPicture } from './HarmonicsPicture.tsx';
 
 /** The verdict first: every harmonic against the rule. */
 export function Harmonics() {
-  const verdict = useValue<Outcome>('output.verdict');
   return (
     <>
       <Section
@@ -27,32 +25,30 @@ export function Harmonics() {
           </Note>
         }
       >
+        <HarmonicsPicture />
         <Figures>
-          <Result
-            of="output.worstMargin"
-            size="main"
-            verdict={verdict === null ? undefined : { of: verdict }}
-          />
-          <Result of="output.worstOrder" />
           <Result of="output.verdict" />
+          <Result of="output.worstOrder" />
         </Figures>
         <Fields>
           <Entry of="output.marginWanted" />
         </Fields>
       </Section>
       <Section>
-        <HarmonicsPicture />
         <Say of="output.rule" />
         <Rows
           of="output.harmonics"
           caption="Each harmonic"
+          narrow="scroll"
           columns={['order', 'frequency', 'level', 'limit', 'margin', 'outcome']}
         />
-        <Rows
-          of="output.harmonics"
-          caption="How each comes about"
-          columns={['order', 'current', 'transimpedance']}
-        />
+        <Disclosure summary="How each comes about">
+          <Rows
+            of="output.harmonics"
+            caption="Current of each harmonic, and what the network makes of it"
+            columns={['order', 'current', 'transimpedance']}
+          />
+        </Disclosure>
         <Caution>
           A planning figure. Rules differ by country and licence and change: read the text in force,
           measure the finished transmitter into a dummy load, and do not go on the air with a rig

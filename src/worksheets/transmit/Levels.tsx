@@ -13,7 +13,6 @@ export function Levels() {
   return (
     <>
       <Section
-        title="From the voice to the antenna"
         margin={
           <Note title="What should flatten first">
             <p>
@@ -23,20 +22,17 @@ export function Levels() {
           </Note>
         }
       >
+        <LevelPicture />
         <Fields>
           <Entry of="transmit.micLevel" />
           <Entry of="transmit.micFitted" />
         </Fields>
         <Figures>
-          <Result of="transmit.micGain" size="main" />
           <Result of="transmit.over" />
           <Result of="transmit.first" />
           <Result of="transmit.reserve" />
           <Result of="transmit.netGain" />
         </Figures>
-      </Section>
-      <Section>
-        <LevelPicture />
       </Section>
       <Section
         margin={
@@ -56,6 +52,7 @@ export function Levels() {
         <Disclosure summary="Gains, sources and limits of every point">
           <Rows
             of="transmit.chain"
+            caption="Gains, sources and limits"
             columns={['point', 'vrms', 'source', 'gain', 'toAntenna', 'clip']}
           />
         </Disclosure>

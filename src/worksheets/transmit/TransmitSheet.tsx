@@ -1,6 +1,7 @@
 import { Caution } from '../../design/Caution.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
+import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
 import { Amplifiers } from './Amplifiers.tsx';
@@ -24,6 +25,7 @@ export function TransmitSheet() {
           of the voice and reaches <Read of="transmit.junction" /> inside.
         </>
       }
+      main={<Result of="transmit.micGain" size="main" />}
     >
       <Levels />
       <Speech />

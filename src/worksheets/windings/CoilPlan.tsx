@@ -40,14 +40,14 @@ function planned(alike: readonly CoilRow[]): PlannedWinding[] {
       key: names,
       title: alike.length > 1 ? `${names}, alike` : names,
       build: `${row.build}.`,
-      more: `Makes ${format(row.lAt ?? Number.NaN, 'H', 3)}; wanted are ${format(row.l ?? Number.NaN, 'H', 3)}.`,
+      more: `Makes ${format(row.lAt ?? Number.NaN, 'H', 3)} where ${format(row.l ?? Number.NaN, 'H', 3)} is wanted.`,
       picture: core && (
         <ToroidDrawing
           label={`A ${core.title} core with ${row.turns} turns, numbered.`}
           outer={core.size.outer}
           inner={core.size.inner}
           wire={row.overall ?? 0}
-          windings={[{ turns: row.turns }]}
+          turns={[row.turns]}
         />
       ),
     },

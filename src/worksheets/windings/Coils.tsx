@@ -70,9 +70,6 @@ export function Coils() {
           </Note>
         }
       >
-        <Figures>
-          <Result of="windings.leastQ" size="main" />
-        </Figures>
         <Rows
           of="windings.coils"
           caption="At the operating frequency"
@@ -82,17 +79,17 @@ export function Coils() {
           <Rows
             of="windings.coils"
             caption="Core and turns"
-            columns={['label', 'core', 'al', 'turnsExact', 'turns', 'build']}
+            columns={['label', 'core', 'al', 'turnsExact', 'turns', 'length']}
           />
           <Rows
             of="windings.coils"
             caption="Wire and fit"
-            columns={['label', 'wire', 'bare', 'overall', 'thickest', 'coverage', 'fits', 'length']}
+            columns={['label', 'bare', 'overall', 'thickest', 'coverage', 'fits']}
           />
           <Rows
             of="windings.coils"
             caption="Losses and strays"
-            columns={['label', 'resistanceDc', 'resistance', 'selfCapacitance']}
+            columns={['label', 'wire', 'resistanceDc', 'resistance', 'selfCapacitance']}
           />
         </Disclosure>
       </Section>

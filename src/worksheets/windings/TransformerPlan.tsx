@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type DrawnWinding, ToroidDrawing } from '../../design/drawing/ToroidDrawing.tsx';
+import { ToroidDrawing } from '../../design/drawing/ToroidDrawing.tsx';
 import { type PlannedWinding, WindingPlan } from '../../design/drawing/WindingPlan.tsx';
 import { cores } from '../../engine/data/cores.ts';
 import { wires } from '../../engine/data/wires.ts';
@@ -26,8 +26,10 @@ export function TransformerPlan() {
 }
 
 function planned(row: TransformerRow): PlannedWinding[] {
-  const { label, build, turns } = row;
+  const { label, build, turns, secondTurns } = row;
   if (!label || !build || turns === null) return [];
+  // Three wires wound together are one bundle; any other second winding lies over the first.
+  const bundle = build.startsWith('three wires');
   const core = cores.find(({ title }) => title === row.core);
   const wire = wires.find(({ title }) => title === row.wire);
   return [
@@ -42,22 +44,16 @@ function planned(row: TransformerRow): PlannedWinding[] {
           outer={core.size.outer}
           inner={core.size.inner}
           wire={wire?.overall ?? 0}
-          windings={drawn(build, turns, row.secondTurns)}
+          turns={bundle ? [turns, turns, turns] : [turns, ...(secondTurns ? [secondTurns] : [])]}
+          bundle={bundle}
         />
       ),
     },
   ];
 }
 
-/** Three wires wound together are one bundle; any other second winding lies over the first. */
-function drawn(build: string, turns: number, second: number | null): readonly DrawnWinding[] {
-  const together = { turns, beside: true };
-  if (build.startsWith('three wires')) return [together, together, together];
-  return second === null ? [{ turns }] : [{ turns }, { turns: second }];
-}
-
 function impedances({ first, second, wire }: TransformerRow): string {
   const from = format(first ?? Number.NaN, 'Ω', 3);
-  const ends = second === null ? from : `${from} to ${format(second, 'Ω', 3)}`;
-  return `${ends}, ${wire} wire.`;
+  const ends = second === null ? `across ${from}` : `from ${from} to ${format(second, 'Ω', 3)}`;
+  return `Works ${ends}; ${wire} wire.`;
 }

@@ -22,7 +22,8 @@ export function Transformers() {
             </Note>
             <Note title="Copper and ink">
               <p>
-                The first winding is drawn in copper and numbered, further windings in other inks.
+                The first winding is drawn and numbered in copper, the second in ink, with its turns
+                in the gaps of the first so that both can be counted.
               </p>
             </Note>
           </>
@@ -41,8 +42,8 @@ export function Transformers() {
         margin={
           <Note title="Four times is enough">
             <p>
-              A winding whose impedance is four times the circuit’s takes 0.07 dB. More turns buy
-              nothing but wire and stray capacitance.
+              Four times the circuit’s impedance costs 0.07 dB by itself; what ferrite turns into
+              heat comes on top. More turns buy little but wire and stray capacitance.
             </p>
           </Note>
         }
@@ -56,7 +57,7 @@ export function Transformers() {
           <Rows
             of="windings.transformers"
             caption="Core and turns"
-            columns={['label', 'core', 'al', 'permeability', 'turnsExact', 'turnsFlux', 'build']}
+            columns={['label', 'core', 'al', 'permeability', 'turnsExact', 'turnsFlux']}
           />
           <Rows
             of="windings.transformers"

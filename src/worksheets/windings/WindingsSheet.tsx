@@ -1,5 +1,6 @@
 import { Caution } from '../../design/Caution.tsx';
 import { Section } from '../../design/Section.tsx';
+import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
 import { Coils } from './Coils.tsx';
@@ -17,6 +18,7 @@ export function WindingsSheet() {
           <Write of="output.coilQ" />.
         </>
       }
+      main={<Result of="windings.leastQ" size="main" />}
     >
       <Coils />
       <Transformers />
