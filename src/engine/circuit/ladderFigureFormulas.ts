@@ -8,8 +8,9 @@ export interface FigureFormula {
 }
 
 /**
- * Return loss at the source's end as a formula, dB: the source voltage for one ampere in the load,
- * against the same with the source's impedance taken off instead of added.
+ * Return loss at the source's end as a formula, dB: voltage and current there for one ampere in the
+ * load, the source's impedance added and taken off. Where most comes back, the logarithm of their
+ * ratio is written as an inverse hyperbolic tangent, which keeps its digits next to 0 dB.
  *
  * @param f symbol of the frequency
  */
@@ -17,8 +18,18 @@ export function returnLossFormula(ladder: Ladder, f: string): FigureFormula {
   const { where, chains } = ladderBranches(ladder, [f]);
   const { branches = [], source = 'R_S', load = 'R_L' } = chains[0] ?? {};
   const rest = [...branches.map(matrixOf), `[${load} / R_1; 1]`].join(' * ');
-  const into = (row: string) => `abs(sum([1, ${row} / R_1] * ${rest}))`;
-  return { formula: `20 * log10(${into(source)} / ${into(`-conj(${source})`)})`, where };
+  const seen = (row: string) => `sum([${row}] * ${rest})`;
+  const step = (formula: string, says: string): LadderTerm => ({ formula, unit: '1', says });
+  return {
+    formula:
+      '2 * s_off < s_on ? 10 * log10(s_on / s_off) : 20 * atanh(4 * R_S / R_1 * p_in / (s_on + s_off)) / log(10)',
+    where: {
+      ...where,
+      p_in: step(`re(${seen('1, 0')} * conj(${seen('0, 1')}))`, 'power that goes in'),
+      s_on: step(`abs(${seen(`1, ${source} / R_1`)})^2`, 'with the source’s impedance added'),
+      s_off: step(`abs(${seen(`1, -conj(${source} / R_1)`)})^2`, 'with it taken off'),
+    },
+  };
 }
 
 /**

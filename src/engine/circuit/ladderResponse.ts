@@ -72,10 +72,16 @@ export function ladderResponse(
 
 /**
  * Return loss of an impedance against a source, dB: 20 log |Z + Zs| / |Z − Zs*|.
- * Power waves, so that 0 dB is total reflection whatever the source's reactance.
+ * Power waves, so that 0 dB is total reflection whatever the source's reactance. Where most comes
+ * back, the logarithm is taken as 2 artanh b with (1 + b)/(1 − b) for the ratio: that keeps its
+ * digits next to 0 dB.
  */
 function returnLossOf(r: number, x: number, zs: readonly [number, number]): number {
-  return 20 * Math.log10(Math.hypot(r + zs[0], x + zs[1]) / Math.hypot(r - zs[0], x + zs[1]));
+  const on = (r + zs[0]) ** 2 + (x + zs[1]) ** 2;
+  const off = (r - zs[0]) ** 2 + (x + zs[1]) ** 2;
+  if (2 * off < on) return 10 * Math.log10(on / off);
+  const b = (4 * r * zs[0]) / (on + off);
+  return (20 / Math.LN10) * Math.atanh(b);
 }
 
 /** Source voltage for one ampere in the load and input impedance, into `leak`; answers the delay. */

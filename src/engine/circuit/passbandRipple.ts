@@ -3,6 +3,9 @@ import type { Ladder } from './ladder.ts';
 import { gainAt } from './ladderGain.ts';
 import type { Passband } from './passband.ts';
 
+/** A dip as shallow as this is none, dB. */
+const SHALLOWEST = 1e-3;
+
 /** The deepest dip between two humps of a passband. */
 export interface Dip {
   /** Hz; null where the passband is one hump. */
@@ -28,7 +31,7 @@ export function passbandRipple(ladder: Ladder, around: readonly number[], band: 
     const [left, right] = [at[i - 1] ?? 0, at[i + 1] ?? 0];
     const lowest = bracketedMaximum((f) => -gainAt(ladder, f), left, right, (right - left) * 1e-6);
     const depth = band.gain + lowest.value;
-    if (depth > dip.depth) dip = { at: lowest.at, depth };
+    if (depth > Math.max(dip.depth, SHALLOWEST)) dip = { at: lowest.at, depth };
   }
   return dip;
 }

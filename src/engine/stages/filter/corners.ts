@@ -9,6 +9,8 @@ export const CORNER = 0.8;
 /** Rounding up to which the corners count as kept, and from which as lost, dB. */
 export const KEPT = 1.25;
 export const LOST = 2.5;
+/** Less than this is none, dB. */
+export const LEAST = 0.05;
 
 /**
  * How much lower the response of a ladder is near its edges than its family says, dB: four fifths
@@ -30,7 +32,8 @@ export function cornersRounded(
   const own = couplingLoss(couplings, CORNER);
   const allowed = family === 'chebyshev' ? Math.max(own, ripple) : own;
   const fallen = cornerFrequencies(crystal, low, high).map((f) => gain - gainAt(ladder, f));
-  return Math.max(0, ...fallen.map((one) => one - allowed));
+  const most = Math.max(...fallen.map((one) => one - allowed));
+  return most < LEAST ? 0 : most;
 }
 
 /** The two frequencies at which the corners are looked at, Hz. */

@@ -1,7 +1,7 @@
 import { ladderFormulas } from '../../circuit/ladderFormulas.ts';
 import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
 import { chain, crystalBounds, designOf, found, reactanceSteps, step } from './bounds.ts';
-import { CORNER, KEPT, LOST } from './corners.ts';
+import { CORNER, KEPT, LEAST, LOST } from './corners.ts';
 import type { filterFields } from './fields.ts';
 
 type Workings = StageWorkings<typeof filterFields>;
@@ -141,7 +141,7 @@ function rounding(look: Look): Working {
   const at = (x: string) => `f_s * sqrt(1 + ${x} / (1 + r * ${x}))`;
   return {
     says: 'The exact design, four fifths of the way from the middle to each edge by reactance, against the family without loss; the worse side counts.',
-    formula: `max(0, -(${formulas[0]}) - A_exact - A_own, -(${formulas[1]}) - A_exact - A_own)`,
+    formula: 'A_more < A_least ? 0 : A_more',
     where: {
       ...crystalBounds,
       f_lo: found(design.low, 'Hz', 'lower −3 dB point of the exact design'),
@@ -160,6 +160,12 @@ function rounding(look: Look): Working {
       ...own.where,
       A_own: step(own.formula, 'dB', 'the family there, without loss'),
       ...where,
+      A_more: step(
+        `max(-(${formulas[0]}), -(${formulas[1]})) - A_exact - A_own`,
+        'dB',
+        'what the worse corner lacks',
+      ),
+      A_least: found(LEAST, 'dB', 'less than this is none'),
     },
     source: chain,
   };
