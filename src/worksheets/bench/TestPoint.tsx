@@ -1,4 +1,5 @@
 import type { Point } from '../../engine/stages/bench/point.ts';
+import { useInput } from '../../store/hooks.ts';
 import { useBench } from '../../store/store.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Workings } from '../bound/Workings.tsx';
@@ -13,6 +14,8 @@ export function TestPoint({ point }: { point: Point }) {
   const open = useBench((s) =>
     s.open?.path.startsWith(`${table}.`) && s.open.index === view?.index ? s.open : null,
   );
+  const read = useInput(`bench.${point.read}`).value;
+  const turned = point.negative === true && typeof read === 'number' && read > 0;
   return (
     <tbody className="point" data-open={open !== null}>
       <tr>
@@ -30,7 +33,10 @@ export function TestPoint({ point }: { point: Point }) {
           {point.asVolts ? (
             <span className="point__follows">{view?.text.measured ?? 'from the power above'}</span>
           ) : (
-            <Entry of={`bench.${point.read}`} form="cell" measured />
+            <>
+              <Entry of={`bench.${point.read}`} form="cell" measured />
+              {turned && <span className="point__with">taken as {view?.text.measured}</span>}
+            </>
           )}
         </td>
         <td data-as="words" data-label="Verdict" className="point__verdict">

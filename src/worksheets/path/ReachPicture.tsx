@@ -53,8 +53,8 @@ function usePicture(): Picture | null {
       summary: summaryOf(report, distance, spread, noise),
       curves: [
         { ...curve, label: 'as reckoned', ink: 'main', nameAt: 0.5 * upTo, side: 'above' },
-        { ...shifted(spread), ...edge, label: 'a good evening', side: 'above' },
-        { ...shifted(-spread), ...edge, label: 'a poor one', side: 'below' },
+        { ...shifted(spread), ...edge, label: 'a good day', side: 'above' },
+        { ...shifted(-spread), ...edge, label: 'a poor day', side: 'below' },
       ],
       upTo,
       y: {
@@ -110,6 +110,6 @@ function summaryOf(
   const here =
     report === null
       ? `Nothing arrives over ${format(distance, 'm', 3)}`
-      : `${report} over ${format(distance, 'm', 3)}, ${format(spread, 'dB', 3)} more or less from one evening to the next`;
+      : `${report} over ${format(distance, 'm', 3)}, ${format(spread, 'dB', 3)} more or less from one day to the next`;
   return noise === null ? `${here}.` : `${here}; the noise there is at ${format(noise, 'dBm', 3)}.`;
 }
