@@ -4,7 +4,7 @@ import { joined } from './joined.ts';
 interface ButtonProps {
   children: ReactNode;
   onPress: () => void;
-  /** Spoken and shown as a tip where the face is only a sign. */
+  /** A tip that says more than the word on the button. */
   label?: string;
   /** `strong`: the one thing to do here. */
   kind?: 'plain' | 'strong';
@@ -26,7 +26,6 @@ export function Button({
       type="button"
       className={joined('button', kind === 'strong' && 'button--strong')}
       onClick={onPress}
-      aria-label={label}
       title={label}
       aria-pressed={pressed}
       disabled={disabled}

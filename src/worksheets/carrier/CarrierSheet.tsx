@@ -7,6 +7,7 @@ import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
+import { Say } from '../bound/Say.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read } from '../bound/Write.tsx';
 import { CarrierPicture } from './CarrierPicture.tsx';
@@ -103,9 +104,10 @@ export function CarrierSheet() {
           <Result of="carrier.bare" />
           {part === 'coil' ? <Result of="carrier.stockL" /> : <Result of="carrier.stockC" />}
           <Result of="carrier.stockFrequency" />
-          <Result of="carrier.trimmer" />
+
           <Result of="carrier.hzPerPf" />
         </Figures>
+        <Say of="carrier.trimmer" />
         <Fields title="The oscillator">
           <Entry of="carrier.c1" />
           <Entry of="carrier.c2" />
