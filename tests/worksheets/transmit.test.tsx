@@ -1,0 +1,42 @@
+import { cleanup, screen } from '@testing-library/react';
+import { afterEach, describe, expect, test } from 'vitest';
+import { openSheet } from './sheet.tsx';
+
+afterEach(cleanup);
+
+describe('Transmit', () => {
+  test('shows the collector load by the load line, and moves it with the voltage lost', async () => {
+    // R = (V − Vsat)²/(2P): 11 V and 2 W with 0.5 dB on top give 26.96 Ω; 10 V give 22.28 Ω.
+    const { user, field, lead } = openSheet('transmit');
+    expect(lead()).toMatch(/27\.0\s*Ω/);
+    await user.clear(field('transmit.saturation'));
+    await user.type(field('transmit.saturation'), '2');
+    expect(lead()).toMatch(/22\.3\s*Ω/);
+  });
+
+  test('each dB of fitted gain beyond the gain needed is a dB of drive', async () => {
+    const { user, field, container } = openSheet('transmit');
+    const needed = Number(/([\d.]+)\s*dB/.exec(mainFigure(container))?.[1]);
+    await user.type(field('transmit.micFitted'), String(needed + 3));
+    const picture = screen.getByRole('figure', { name: /Levels from microphone/ });
+    expect(picture.textContent).toMatch(/Driven (2\.9|3\.0|3\.1)\sdB beyond full power/);
+  });
+
+  test('the last place of the chain is the antenna: 2 W in 50 Ω are 28.3 V pp', () => {
+    openSheet('transmit');
+    const row = screen.getAllByRole('row', { name: /^Antenna/ }).at(-1);
+    const probe = screen.getByRole('table', { name: 'Where to hold a probe' });
+    expect(row).toBeTruthy();
+    expect(probe.textContent).toMatch(/Antenna28\.3\sVpp50\.0\sΩ33\.0\sdBm/);
+  });
+
+  test('keeps a wrong entry and says the range beside it', async () => {
+    const { user, field, beside } = openSheet('transmit');
+    await user.type(field('transmit.pad'), '99');
+    expect(field('transmit.pad').value).toBe('99');
+    expect(beside('transmit.pad')).toMatch(/between 0\sdB and 30\sdB/);
+  });
+});
+
+const mainFigure = (container: Element) =>
+  container.querySelector('.sheet__opening .figure--main')?.textContent ?? '';
