@@ -29,6 +29,7 @@ export function Instruments() {
         <Entry of="bench.meterError" />
         <Entry of="bench.counterError" />
         <Entry of="bench.analyserError" />
+        <Entry of="bench.dynamicRange" />
       </Fields>
       <Figures>
         <Result of="bench.scopeShows" />

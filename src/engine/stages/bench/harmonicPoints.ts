@@ -12,8 +12,16 @@ interface HarmonicRow {
 const levelOf = (rows: readonly HarmonicRow[] | null, order: number): number | null =>
   rows?.find((row) => row.order === order)?.level ?? null;
 
+/** The harmonics that are read, each with the entry that holds it. */
+const read = [
+  [2, 'harmonic2'],
+  [3, 'harmonic3'],
+  [4, 'harmonic4'],
+  [5, 'harmonic5'],
+] as const;
+
 /** Points read with an analyser: harmonics two to five. */
-export const harmonicPoints: readonly Point[] = ([2, 3, 4, 5] as const).map((order) => ({
+export const harmonicPoints: readonly Point[] = read.map(([order, entry]) => ({
   group: 'harmonics',
   step: 18 + order,
   point: `${order}${ending(order)} harmonic`,
@@ -46,7 +54,7 @@ export const harmonicPoints: readonly Point[] = ([2, 3, 4, 5] as const).map((ord
     from: 'Near saturation a harmonic swings with bias and drive, and coils and layout leak.',
   },
   sides: 'atMost',
-  read: `harmonic${order}`,
+  read: entry,
   negative: true,
   limit: {
     sides: 'atMost',
