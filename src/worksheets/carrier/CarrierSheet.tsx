@@ -19,6 +19,7 @@ export function CarrierSheet() {
   return (
     <SheetFrame
       stage="carrier"
+      main={<Result of="carrier.frequency" size="main" />}
       lead={
         <>
           The carrier at <Read of="carrier.frequency" /> gives <Read of="carrier.sideband" />, hears{' '}
@@ -45,12 +46,23 @@ export function CarrierSheet() {
           {rule === 'frequency' && <Entry of="carrier.frequencyGiven" />}
         </Fields>
         <Figures>
-          <Result of="carrier.frequency" size="main" />
           <Result of="carrier.aboveFs" />
           <Result of="carrier.attenuation" />
           <Result of="carrier.outside" />
         </Figures>
-        <Rows of="carrier.rules" />
+        <Rows
+          of="carrier.rules"
+          columns={[
+            'rule',
+            'frequency',
+            'outside',
+            'attenuation',
+            'audioLow6',
+            'suppression300',
+            'suppression1k',
+            part === 'coil' ? 'seriesL' : 'seriesC',
+          ]}
+        />
       </Section>
       <Section>
         <CarrierPicture />
@@ -92,11 +104,7 @@ export function CarrierSheet() {
         }
       >
         <Figures>
-          {part === 'coil' ? (
-            <Result of="carrier.seriesL" size="main" />
-          ) : (
-            <Result of="carrier.seriesC" size="main" />
-          )}
+          {part === 'coil' ? <Result of="carrier.seriesL" /> : <Result of="carrier.seriesC" />}
           <Result of="carrier.part" />
           <Result of="carrier.loadCapacitance" />
           <Result of="carrier.reachLow" />

@@ -19,6 +19,7 @@ export function FilterSheet() {
   return (
     <SheetFrame
       stage="filter"
+      main={<Result of="filter.width3" size="main" />}
       lead={
         <>
           A filter <Write of="filter.bandwidth" /> wide from <Write of="filter.crystals" /> crystals
@@ -45,7 +46,6 @@ export function FilterSheet() {
         </Fields>
         <Entry of="filter.family" form="row" />
         <Figures>
-          <Result of="filter.width3" size="main" />
           <Result of="filter.reach" />
           <Result of="filter.loss" />
           <Result of="filter.rippleFound" />

@@ -15,6 +15,7 @@ export function PlanSheet() {
   return (
     <SheetFrame
       stage="plan"
+      main={<Result of="plan.nominal" size="main" />}
       lead={
         <>
           A rig for <Read of="plan.nominal" or="a frequency still to be said" />,{' '}
@@ -41,7 +42,6 @@ export function PlanSheet() {
         </Fields>
         <Entry of="plan.sideband" />
         <Figures>
-          <Result of="plan.nominal" size="main" />
           <Result of="plan.band" />
           <Result of="plan.wavelength" />
         </Figures>

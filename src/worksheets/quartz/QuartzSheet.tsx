@@ -17,6 +17,7 @@ export function QuartzSheet() {
   return (
     <SheetFrame
       stage="quartz"
+      main={<Result of="quartz.cm" size="main" />}
       lead={
         <>
           Crystals with <Read of="quartz.lm" /> and <Read of="quartz.cm" /> resonating at{' '}
@@ -49,7 +50,6 @@ export function QuartzSheet() {
       </Section>
       <Section title="The crystal as it is used from here on">
         <Figures>
-          <Result of="quartz.cm" size="main" />
           <Result of="quartz.lm" />
           <Result of="quartz.fs" />
           <Result of="quartz.fp" />

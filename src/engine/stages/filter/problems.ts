@@ -38,24 +38,25 @@ export function problems(seen: FilterSeen, made: LadderForWidth, results: Result
 
 function widthProblems(seen: FilterSeen, made: LadderForWidth): Problem[] {
   const { bandwidth, c0 } = seen;
-  const warn = (says: string, help: string): Problem[] => [
-    { field: 'filter.bandwidth', weight: 'warns', says, try: help },
+  // The wish cannot be met, so the stage fails, though the nearest filter is there to be looked at.
+  const unmet = (says: string, help: string): Problem[] => [
+    { field: 'filter.bandwidth', weight: 'stops', says, try: help },
   ];
   if (made.outcome === 'wide') {
     const most = made.widest.width;
-    return warn(
+    return unmet(
       `Out of reach: ${hertz(bandwidth)} is more than these crystals can. With ${seen.crystals} of them in this family ${hertz(most)} is the most; the sheet shows that filter.`,
       `Up to ${hertz(Math.floor(most / 10) * 10)} can be had. The holder sets the limit: C0 of ${farads((c0 * most) / bandwidth)} instead of ${farads(c0)} would do, or crystals with more Cm (full-height cans), a higher frequency, or a coil across each crystal that tunes out C0.`,
     );
   }
   if (made.outcome === 'narrow') {
-    return warn(
+    return unmet(
       `Too narrow: with their losses these crystals are ${hertz(made.width)} wide whatever the parts.`,
       'Crystals of higher Q, of a lower frequency, or more of them.',
     );
   }
   if (made.outcome === 'gap') {
-    return warn(
+    return unmet(
       `With these losses there is no filter of this family just ${hertz(bandwidth)} wide: its outermost hump sinks below −3 dB there. The sheet shows one of ${hertz(made.width)}.`,
       'Less ripple, fewer crystals, or another family.',
     );
