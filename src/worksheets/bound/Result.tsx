@@ -4,6 +4,7 @@ import { fieldAt } from '../../engine/rig/fieldAt.ts';
 import { shown } from '../../engine/rig/moved.ts';
 import { useMove, useOrigin, useStage, useValue } from '../../store/hooks.ts';
 import { useBench } from '../../store/store.ts';
+import { stageOf } from './steps.ts';
 import { Workings } from './Workings.tsx';
 
 interface ResultProps {
@@ -39,7 +40,11 @@ export function Result({ of, size, label, verdict, none = 'not to be had' }: Res
       was={move && move.before !== '' ? move.before : undefined}
       verdict={verdict}
       mark={field.kind === 'choice' && outcomes.includes(value) ? (value as Outcome) : undefined}
-      waits={stage?.waitsFor ? `waits for ${stage.waitsFor}` : none}
+      waits={
+        stage?.waitsFor
+          ? `waits for ${stageOf(stage.waitsFor)?.fields.title ?? stage.waitsFor}`
+          : none
+      }
       onHow={text === '' ? undefined : () => openWorking(open ? null : of)}
       howOpen={open}
       {...(size === undefined ? {} : { size })}
