@@ -20,10 +20,10 @@ export function WayAround() {
   const blocks: DrawnBlock[] = stages.map(({ fields: { key, title } }) => ({
     key,
     label: title,
-    figures: (keyFigures[key] ?? []).flatMap((path) => {
+    figures: (keyFigures[key] ?? []).flatMap(({ path, word }) => {
       const field = fieldAt(path);
       const text = field ? shown(field, valueAt(worked, path)) : '';
-      return text === '' ? [] : [text];
+      return text === '' ? [] : [word === undefined ? text : `${word} ${text}`];
     }),
     state: standing(worked.stages[key]),
     moved: moves.some((move) => move.path.startsWith(`${key}.`)),
