@@ -199,28 +199,28 @@ export const units = {
     example: '12 V',
     spellings: { Vdc: 1 },
   }),
-  Vrms: row('Vrms', {
+  Vrms: row('V\u00a0rms', {
     kind: 'an rms voltage',
     prefixes: 'nµmk',
     dimension: 'V',
     example: '15.8 Vrms',
-    spellings: { Veff: 1 },
+    spellings: { Vrms: 1, Veff: 1 },
     prefixed: ['Vrms', 'Veff'],
   }),
-  Vpk: row('Vpk', {
+  Vpk: row('V\u00a0pk', {
     kind: 'a peak voltage',
     prefixes: 'nµmk',
     dimension: 'V',
     example: '22 Vpk',
-    spellings: { Vp: 1, Vpeak: 1 },
+    spellings: { Vpk: 1, Vp: 1, Vpeak: 1 },
     prefixed: ['Vpk', 'Vp', 'Vpeak'],
   }),
-  Vpp: row('Vpp', {
+  Vpp: row('V\u00a0pp', {
     kind: 'a peak-to-peak voltage',
     prefixes: 'nµmk',
     dimension: 'V',
     example: '44 Vpp',
-    spellings: { 'Vp-p': 1, Vss: 1 },
+    spellings: { Vpp: 1, 'Vp-p': 1, Vss: 1 },
     prefixed: ['Vpp', 'Vp-p', 'Vss'],
   }),
   A: row('A', {
@@ -230,20 +230,20 @@ export const units = {
     example: '250 mA',
     spellings: { Adc: 1 },
   }),
-  Arms: row('Arms', {
+  Arms: row('A\u00a0rms', {
     kind: 'an rms current',
     prefixes: 'nµm',
     dimension: 'A',
     example: '320 mArms',
-    spellings: { Aeff: 1 },
+    spellings: { Arms: 1, Aeff: 1 },
     prefixed: ['Arms', 'Aeff'],
   }),
-  Apk: row('Apk', {
+  Apk: row('A\u00a0pk', {
     kind: 'a peak current',
     prefixes: 'nµm',
     dimension: 'A',
     example: '1.2 Apk',
-    spellings: { Ap: 1, Apeak: 1 },
+    spellings: { Apk: 1, Ap: 1, Apeak: 1 },
     prefixed: ['Apk', 'Ap', 'Apeak'],
   }),
   'A/m²': row('A/mm²', {
