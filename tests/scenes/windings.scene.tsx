@@ -42,7 +42,7 @@ export const network = (
   <NetworkDrawing
     label="A network"
     parts={[
-      { key: 'c', label: 'Collector', value: 'sees 27 Ω', kind: 'end' },
+      { key: 'c', label: 'Collector', value: 'sees 27 Ω', kind: 'start' },
       { key: 't', label: 'Turns', value: '3 : 4', kind: 'transformer' },
       { key: 'c1', label: 'C1', value: '360 pF', kind: 'shuntCapacitor' },
       { key: 'l1', label: 'L1', value: '1.32 µH', kind: 'coil' },

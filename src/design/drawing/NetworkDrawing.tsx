@@ -7,7 +7,7 @@ export interface NetworkPart {
   label: string;
   /** `360 pF`, ready to read. */
   value: string;
-  kind: 'shuntCapacitor' | 'coil' | 'transformer' | 'end';
+  kind: 'start' | 'shuntCapacitor' | 'coil' | 'transformer' | 'end';
 }
 
 const symbols = {
@@ -31,9 +31,15 @@ const symbols = {
       <Transformer x={36} y={35} />
     </>
   ),
+  start: (
+    <>
+      <path d="M36 20h36" />
+      <circle className="body" cx={36} cy={20} r={3.2} />
+    </>
+  ),
   end: (
     <>
-      <path d="M0 20h72" />
+      <path d="M0 20h36" />
       <circle className="body" cx={36} cy={20} r={3.2} />
     </>
   ),

@@ -20,7 +20,12 @@ export function NetworkPicture() {
   const parts = useMemo(() => {
     if (elements === null || load === null || antenna === null) return [];
     const list: NetworkPart[] = [
-      { key: 'collector', kind: 'end', label: 'Collector', value: `sees ${format(load, 'Ω', 3)}` },
+      {
+        key: 'collector',
+        kind: 'start',
+        label: 'Collector',
+        value: `sees ${format(load, 'Ω', 3)}`,
+      },
     ];
     if (primary !== null && secondary !== null) {
       const value = `${primary} : ${secondary}`;
