@@ -2,6 +2,7 @@ import { Caution } from '../../design/Caution.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { useValue } from '../../store/hooks.ts';
+import { Say } from '../bound/Say.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Write } from '../bound/Write.tsx';
 import { DirectPower } from './DirectPower.tsx';
@@ -16,6 +17,7 @@ export function BenchSheet() {
   return (
     <SheetFrame
       stage="bench"
+      main={<Overall />}
       lead={
         <>
           One steady tone at full power should show{' '}
@@ -42,7 +44,7 @@ export function BenchSheet() {
           </Note>
         }
       >
-        <Overall />
+        <Say of="bench.summary" />
         {cautions !== null && <Caution>{cautions}</Caution>}
       </Section>
       <Section>

@@ -1,35 +1,15 @@
 import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
-import type { Outcome } from '../../design/marks.ts';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
-import { fieldAt } from '../../engine/rig/fieldAt.ts';
-import { shown } from '../../engine/rig/moved.ts';
-import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 import { Say } from '../bound/Say.tsx';
 import { ReachPicture } from './ReachPicture.tsx';
 
-type Grade = 'none' | 'justUsable' | 'marginal' | 'good';
-
-/** What each grade of speech is worth at the other end. */
-const worth: Readonly<Record<Grade, Outcome>> = {
-  none: 'fails',
-  justUsable: 'close',
-  marginal: 'holds',
-  good: 'holds',
-};
-
-function said(speech: Grade): string {
-  const field = fieldAt('path.speech');
-  return field ? `speech ${shown(field, speech)}` : '';
-}
-
 /** The answer: what report the other operator gives, how sure that is, and how far it carries. */
 export function Arrival() {
-  const speech = useValue<Grade>('path.speech');
   return (
     <>
       <Section
@@ -57,12 +37,6 @@ export function Arrival() {
           <Entry of="path.spread" />
         </Fields>
         <Figures>
-          <Result
-            of="path.report"
-            size="main"
-            none="nothing arrives"
-            verdict={speech === null ? undefined : { of: worth[speech], says: said(speech) }}
-          />
           <Result of="path.snr" />
           <Result of="path.snrLow" />
           <Result of="path.snrHigh" />

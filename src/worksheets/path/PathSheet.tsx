@@ -4,6 +4,7 @@ import { Read, Write } from '../bound/Write.tsx';
 import { Arrival } from './Arrival.tsx';
 import { Exposure } from './Exposure.tsx';
 import { Losses } from './Losses.tsx';
+import { Report } from './Report.tsx';
 import { Sight } from './Sight.tsx';
 import { Sky } from './Sky.tsx';
 
@@ -13,6 +14,7 @@ export function PathSheet() {
   return (
     <SheetFrame
       stage="path"
+      main={<Report />}
       lead={
         <>
           Over <Write of="path.distance" /> {sky ? 'by the F2 layer' : 'in line of sight'},{' '}

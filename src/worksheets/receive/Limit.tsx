@@ -1,24 +1,12 @@
 import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
-import type { Outcome } from '../../design/marks.ts';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
-import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 
-type Sets = 'band' | 'both' | 'receiver';
-
-/** What each answer is worth: the best receiver is one that the band outshouts. */
-const worth: Readonly<Record<Sets, { of: Outcome; says: string }>> = {
-  band: { of: 'holds', says: 'a better receiver would hear no more' },
-  both: { of: 'close', says: 'less loss in front would still help' },
-  receiver: { of: 'fails', says: 'weak signals drown in its own noise' },
-};
-
 /** Who sets the limit, the receiver or the band, and by how much. */
 export function Limit() {
-  const sets = useValue<Sets>('receive.sets');
   return (
     <Section
       title="The receiver or the band?"
@@ -42,7 +30,6 @@ export function Limit() {
     >
       <Entry of="receive.place" form="list" />
       <Figures>
-        <Result of="receive.sets" size="main" verdict={sets === null ? undefined : worth[sets]} />
         <Result of="receive.noiseRise" />
         <Result of="receive.bandNoise" />
         <Result of="receive.floor" />

@@ -4,12 +4,14 @@ import { Audio } from './Audio.tsx';
 import { Current } from './Current.tsx';
 import { Limit } from './Limit.tsx';
 import { Noise } from './Noise.tsx';
+import { Sets } from './Sets.tsx';
 
 /** From the antenna to the speaker: who sets the limit, where the noise comes from, how loud it is. */
 export function ReceiveSheet() {
   return (
     <SheetFrame
       stage="receive"
+      main={<Sets />}
       lead={
         <>
           A receiver with a noise figure of <Read of="receive.noiseFigure" /> hears signals from{' '}
