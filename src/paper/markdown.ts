@@ -90,5 +90,9 @@ function inputShown(field: Field, value: number | string): string {
 const originOf = (answer: WorkedStage | undefined, name: string) =>
   answer?.origins[name] ?? 'worked';
 const plainLine = (text: string) => text.replace(/[\r\n]+/g, ' ');
-const cell = (text: string) => plainLine(text).replace(/\|/g, '\\|');
+/** Plain spaces, so that the sheet can be searched and cut like any text. */
+const cell = (text: string) =>
+  plainLine(text)
+    .replace(/[\u00a0\u2009\u202f]/g, ' ')
+    .replace(/\|/g, '\\|');
 const code = (text: string) => `\`${cell(text).replace(/`/g, 'ʼ')}\``;

@@ -160,6 +160,21 @@ describe('the graph', () => {
   });
 });
 
+test('G8 a reading that is not understood stops nothing but itself', () => {
+  const [rig] = examples;
+  if (!rig) throw new Error('no example');
+  for (const [path, field] of inputFields) {
+    if (field.kind !== 'quantity' || !field.reading) continue;
+    const worked = createEvaluator(stages)(withEntry(rig, path, '28 bananas'));
+    const [owner = ''] = path.split('.');
+    expect(worked.stages[owner]?.waitsFor, path).toBeNull();
+    expect(
+      worked.stages[owner]?.problems.some((p) => p.field === path),
+      path,
+    ).toBe(true);
+  }
+});
+
 function noBadNumber(value: unknown, at: string): void {
   if (typeof value === 'number') expect(Number.isFinite(value), at).toBe(true);
   else if (value instanceof Float64Array) {

@@ -6,7 +6,7 @@ import type { WorkedInput } from '../../engine/rig/worked.ts';
 /** How an entry was understood: `4.7 µH`, with a word where something was taken for granted. */
 export function echoOf(field: Quantity, input: WorkedInput): string | undefined {
   if (typeof input.value !== 'number' || input.text === undefined) return undefined;
-  const value = formatTrimmed(input.value, field.unit, 9);
+  const value = formatTrimmed(input.value, field.unit, input.note === undefined ? 9 : 4);
   return input.note === undefined ? value : `${value} ${input.note}`;
 }
 
