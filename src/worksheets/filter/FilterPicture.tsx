@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo } from 'react';
+import { memo, useDeferredValue, useMemo } from 'react';
 import { PassbandStrip } from '../../design/chart/PassbandStrip.tsx';
 import { ResponseChart, type ResponseChartProps } from '../../design/chart/ResponseChart.tsx';
 import { format } from '../../engine/quantity/format.ts';
@@ -22,24 +22,25 @@ const VOICE = [300, 2700] as const;
 
 /** The filter's response with the carrier and both sidebands, and the passband under the glass. */
 export function FilterPicture() {
-  const props = useDeferredValue(usePicture());
-  if (!props) return null;
-  const strip = { ...props, title: 'The passband, magnified', summary: props.strip };
-  const margin = 0.25 * (props.span.to - props.span.from);
-  return (
-    <>
-      <ResponseChart {...props} />
-      <PassbandStrip
-        {...strip}
-        rules={[]}
-        widths={[]}
-        domain={[props.span.from - margin, props.span.to + margin]}
-      />
-    </>
-  );
+  // The figures come first; the curves follow as soon as the page has a moment.
+  const picture = useDeferredValue(usePicture());
+  return picture && <Pictures {...picture} />;
 }
 
-type Picture = ResponseChartProps & { strip: string; span: { from: number; to: number } };
+const Pictures = memo(function Pictures({ strip, ...response }: Picture) {
+  return (
+    <>
+      <ResponseChart {...response} />
+      <PassbandStrip {...response} {...strip} rules={none} widths={none} />
+    </>
+  );
+});
+
+const none: readonly never[] = [];
+
+type Picture = ResponseChartProps & {
+  strip: { title: string; summary: string; domain: readonly [number, number] };
+};
 
 function usePicture(): Picture | null {
   const fs = useValue<number>('quartz.fs');
@@ -78,9 +79,13 @@ function usePicture(): Picture | null {
     return {
       title: 'Response of the filter',
       summary: summaryOf(width, loss, carrier, attenuation),
-      strip: `Ripple ${format(ripple ?? 0, 'dB', 4)} over ${format(width, 'Hz', 4)}; corners and slope show what loss and termination do.`,
-      span: { from: span.low, to: span.high },
+      strip: {
+        title: 'The passband, magnified',
+        summary: `Ripple ${format(ripple ?? 0, 'dB', 4)} over ${format(width, 'Hz', 4)}; corners and slope show what loss and termination do.`,
+        domain: around(span.low, span.high),
+      },
       curve: below(response),
+      domain: steps(kHz(response.frequency[0] ?? fs), kHz(response.frequency.at(-1) ?? fs)),
       reference:
         exact !== null && fitted !== 'exact'
           ? { ...below(exact), label: 'exact values' }
@@ -119,6 +124,17 @@ function usePicture(): Picture | null {
     rules,
     sideband,
   ]);
+}
+
+/** The passband with a quarter of its width on either side, kHz. */
+function around(low: number, high: number): readonly [number, number] {
+  const margin = 0.25 * (high - low);
+  return steps(low - margin, high + margin);
+}
+
+/** Ends of an axis in whole half kilohertz, so that its frame stands still while figures change. */
+function steps(from: number, to: number): readonly [number, number] {
+  return [Math.floor(2 * from) / 2, Math.ceil(2 * to) / 2];
 }
 
 function useWidth(level: number, low: number | null, high: number | null) {
