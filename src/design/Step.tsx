@@ -44,7 +44,13 @@ export function Step(props: StepProps) {
       <section className="step__sum" aria-label={words.formulaOf} tabIndex={0}>
         {props.steps?.map((step) => (
           <div className="step__formula step__formula--sub" key={step.symbol} title={step.says}>
-            <Typeset mathml={step.formula} /> = <Value of={step.value} />
+            <Typeset mathml={step.formula} />
+            {step.value !== '' && (
+              <>
+                {' '}
+                = <Value of={step.value} />
+              </>
+            )}
           </div>
         ))}
         {props.formula !== null && (

@@ -17,6 +17,8 @@ export type Box =
   | { readonly is: 'index'; readonly base: Box; readonly index: Box }
   | { readonly is: 'root'; readonly of: Box; readonly degree: Box | null }
   | { readonly is: 'fence'; readonly open: string; readonly close: string; readonly of: Box }
+  /** Rows and columns in square brackets. */
+  | { readonly is: 'matrix'; readonly rows: readonly (readonly Box[])[] }
   | { readonly is: 'cases'; readonly rows: readonly { value: Box; when: Box | null }[] };
 
 /** Boxes side by side; a single one stays itself. */

@@ -1,7 +1,7 @@
 import type { MathNode } from 'mathjs';
 import { math } from '../../engine/quantity/expressionMath.ts';
 import { type At, binding, type Laid, type SetSymbol } from './binding.ts';
-import { type Box, bracketed, listed, number, row, sign } from './box.ts';
+import { type Box, bracketed, number, row, sign } from './box.ts';
 import { call, powerOfCall } from './call.ts';
 import { is } from './nodes.ts';
 import { solidus } from './solidus.ts';
@@ -32,7 +32,12 @@ export function set(node: MathNode, symbol: SetSymbol): Laid {
     return { box: row(...boxes), binds: binding.comparison };
   }
   if (is.list(node)) {
-    return { box: bracketed(listed(node.items.map(open))), binds: binding.atom };
+    const rows = node.items.map((item) => (is.list(item) ? item.items.map(open) : [open(item)]));
+    const flat = node.items.every((item) => !is.list(item));
+    return {
+      box: { is: 'matrix', rows: flat ? [rows.flat()] : rows },
+      binds: binding.atom,
+    };
   }
   if (is.call(node)) return call(node.fn.name, node.args, at);
   if (is.operator(node)) return operator(node, at);

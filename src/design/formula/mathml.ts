@@ -42,6 +42,10 @@ export function mathml(box: Box): string {
         : `<msqrt>${mathml(box.of)}</msqrt>`;
     case 'fence':
       return `<mrow>${fence(box.open, 'prefix')}${mathml(box.of)}${fence(box.close, 'postfix')}</mrow>`;
+    case 'matrix':
+      return `<mrow>${fence('[', 'prefix')}<mtable>${box.rows
+        .map((cells) => `<mtr>${cells.map((cell) => `<mtd>${mathml(cell)}</mtd>`).join('')}</mtr>`)
+        .join('')}</mtable>${fence(']', 'postfix')}</mrow>`;
     case 'cases':
       return `<mrow>${fence('{', 'prefix')}<mtable class="cases">${box.rows
         .map(({ value, when }) => {

@@ -31,6 +31,8 @@ export function plainText(box: Box): string {
     }
     case 'fence':
       return `${box.open}${plainText(box.of)}${box.close}`;
+    case 'matrix':
+      return `[${box.rows.map((cells) => cells.map(plainText).join(', ')).join('; ')}]`;
     case 'cases':
       return box.rows
         .map(({ value, when }) =>
@@ -43,7 +45,9 @@ export function plainText(box: Box): string {
 /** Brackets about what the stroke or the raising would tear apart. */
 function single(box: Box): string {
   const text = plainText(box);
-  const whole = ['number', 'letter', 'index', 'fence', 'root', 'function'].includes(box.is);
+  const whole = ['number', 'letter', 'index', 'fence', 'matrix', 'root', 'function'].includes(
+    box.is,
+  );
   const call = box.is === 'row' && box.of.length === 2 && box.of[1]?.is === 'fence';
   return (whole && !(box.is === 'number' && box.unit)) || call ? text : `(${text})`;
 }

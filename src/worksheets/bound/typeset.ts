@@ -4,6 +4,7 @@ import { format } from '../../engine/quantity/format.ts';
 import { shown } from '../../engine/rig/moved.ts';
 import { type Reckoned, reckon } from '../../engine/rig/reckon.ts';
 import type { Term, Unfolded } from '../../engine/rig/unfold.ts';
+import { factored } from './factored.ts';
 
 /** A working ready for the page. */
 export interface Typeset {
@@ -38,36 +39,39 @@ export function typeset(unfolded: Unfolded): Typeset {
   const { working, symbols, field } = unfolded;
   const reckoned = reckon(unfolded);
   const values = Object.fromEntries(symbols.map((term) => [term.name, figure(term, reckoned)]));
-  const sides =
-    'rule' in working
-      ? null
-      : 'left' in working
-        ? [working.left, working.right]
-        : [field.symbol ?? '', working.formula].filter((side) => side !== '');
-  const inNumbers =
-    'rule' in working
-      ? null
-      : 'left' in working
-        ? [working.left, working.right]
-        : [working.formula];
+  const left = 'left' in working ? factored(working.left) : null;
+  const right =
+    'rule' in working ? null : factored('left' in working ? working.right : working.formula);
+  const first = left ? left.formula : (field.symbol ?? '');
+  const sides = right === null ? null : [first, right.formula].filter((side) => side !== '');
+  const inNumbers = right === null ? null : left ? [left.formula, right.formula] : [right.formula];
+  const matrices = [...(left?.matrices ?? []), ...(right?.matrices ?? [])];
   const used = (inNumbers ?? []).join(' ');
   return {
     label: field.label,
     formula: sides === null ? null : toMathML(sides).mathml,
     numbers:
-      inNumbers === null || used.length > LONGEST || symbols.length === 0
+      inNumbers === null || used.length > LONGEST || symbols.length === 0 || matrices.length > 0
         ? undefined
         : toMathMLWithNumbers(inNumbers, values).mathml,
     value: ownValue(unfolded),
     residual: residualOf(reckoned, unfolded),
-    steps: symbols
-      .filter((term) => term.formula !== null)
-      .map((term) => ({
-        symbol: term.name,
-        says: term.label,
-        formula: toMathML([term.name, term.formula ?? '']).mathml,
-        value: values[term.name] ?? '',
+    steps: [
+      ...symbols
+        .filter((term) => term.formula !== null)
+        .map((term) => ({
+          symbol: term.name,
+          says: term.label,
+          formula: toMathML([term.name, term.formula ?? '']).mathml,
+          value: values[term.name] ?? '',
+        })),
+      ...matrices.map(({ symbol, formula }) => ({
+        symbol,
+        says: 'one part of the chain',
+        formula: toMathML([symbol, formula]).mathml,
+        value: '',
       })),
+    ],
     where: symbols
       .filter((term) => term.formula === null)
       .map((term) => ({
