@@ -27,6 +27,8 @@ export interface StepProps {
   steps?: readonly { symbol: string; says: string; formula: string; value: string }[] | undefined;
   numbers?: string | undefined;
   value: string;
+  /** For a solved equation: the symbol that was sought. */
+  root?: string | undefined;
   where: readonly WhereItem[];
   source: string;
   assumes?: string | undefined;
@@ -65,7 +67,7 @@ export function Step(props: StepProps) {
           </div>
         )}
         <div className="step__value">
-          = <Value of={props.value} />
+          {props.root !== undefined && <Letter of={props.root} />} = <Value of={props.value} />
         </div>
         {props.residual !== undefined && <p className="step__residual">{props.residual}</p>}
       </section>

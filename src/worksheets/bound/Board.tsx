@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { workedOf } from '../../store/bench.ts';
 import { useBench } from '../../store/store.ts';
-import { workingsOf } from './steps.ts';
+import { labelOf, workingsOf } from './steps.ts';
 import { Workings } from './Workings.tsx';
 
 /**
@@ -11,6 +11,7 @@ import { Workings } from './Workings.tsx';
 export function Board({ of }: { of: string }) {
   const rig = useBench((s) => s.rig);
   const [at, setAt] = useState(0);
+  const board = useRef<HTMLElement>(null);
   const steps = workingsOf(workedOf(rig), of);
   const last = steps.length * 3 - 1;
   useEffect(() => {
@@ -20,6 +21,7 @@ export function Board({ of }: { of: string }) {
       if (event.altKey || event.ctrlKey || event.metaKey) return;
       if (event.key !== 'ArrowRight' && event.key !== 'ArrowLeft') return;
       event.preventDefault();
+      board.current?.scrollIntoView({ block: 'start' });
       setAt((now) => Math.min(last, Math.max(0, now + (event.key === 'ArrowRight' ? 1 : -1))));
     };
     window.addEventListener('keydown', onKey);
@@ -29,13 +31,13 @@ export function Board({ of }: { of: string }) {
   if (!step) return null;
   const number = Math.floor(at / 3) + 1;
   return (
-    <section className="board" aria-label="Workings, step by step" aria-live="polite">
+    <section ref={board} className="board" aria-label="Workings, step by step" aria-live="polite">
       <p className="board__place">
         <button type="button" onClick={() => setAt(Math.max(0, at - 1))} disabled={at === 0}>
           ← back
         </button>
         <span>
-          working {number} of {steps.length}
+          {labelOf(step.path)}, working {number} of {steps.length}
         </span>
         <button type="button" onClick={() => setAt(Math.min(last, at + 1))} disabled={at >= last}>
           on →

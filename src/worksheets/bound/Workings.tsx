@@ -42,6 +42,7 @@ export function Workings({ of, index = 0, reveal = 3 }: WorkingsProps) {
       says={unfolded.working.says}
       formula={set.formula}
       rule={'rule' in unfolded.working ? unfolded.working.rule : undefined}
+      root={'root' in unfolded.working ? unfolded.working.root : undefined}
       steps={reveal >= 2 ? set.steps : undefined}
       numbers={reveal >= 2 ? set.numbers : undefined}
       value={reveal >= 3 ? set.value : '…'}

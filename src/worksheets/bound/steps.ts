@@ -24,3 +24,13 @@ export function workingsOf(worked: Worked, key: string): readonly WorkingKey[] {
     return [{ path: `${key}.${name}`, index }];
   });
 }
+
+/** What a working's result is called: `Coupling capacitors: Coupling` for a column. */
+export function labelOf(path: string): string {
+  const [key = '', name = '', part] = path.split('.');
+  const field = stageOf(key)?.fields.results[name];
+  if (!field) return path;
+  if (field.kind === 'table') return `${field.label}: ${field.columns[part ?? '']?.label ?? ''}`;
+  if (field.kind === 'curve') return `${field.label}: ${field.of[part ?? '']?.label ?? ''}`;
+  return field.label;
+}
