@@ -144,7 +144,10 @@ describe('in a real browser', () => {
   test('every figure opens to its workings', async () => {
     const { page, complaints, leave } = await visit(browser, served.address);
     await openSheet(page, 'filter', 'Filter');
-    await page.getByRole('button', { name: /^how\s*: Loss$/ }).first().click();
+    await page
+      .getByRole('button', { name: /^how\s*: Loss$/ })
+      .first()
+      .click();
     const step = page.locator('.step');
     await step.waitFor();
     expect(await step.locator('math').count()).toBeGreaterThan(0);
