@@ -21,20 +21,12 @@ export const useOrigin = (path: string): Origin => useBench((s) => originAt(work
 export const useStage = (key: string): WorkedStage | undefined =>
   useBench((s) => workedOf(s.rig).stages[key]);
 
-/** How a stage stands: waits for another, fails, wants a look, or holds. */
-export const useStanding = (key: string): Outcome | 'waits' =>
-  useBench((s) => standing(workedOf(s.rig).stages[key]));
-
 /** What the last change moved. */
 export const useMoves = (): readonly Move[] => useBench((s) => movesOf(s));
 
 /** How the last change moved one result; undefined where it did not. */
 export const useMove = (path: string): Move | undefined =>
   useBench((s) => movesOf(s).find((move) => move.path === path));
-
-/** True where the last change moved any result of a stage. */
-export const useStageMoved = (key: string): boolean =>
-  useBench((s) => movesOf(s).some((move) => move.path.startsWith(`${key}.`)));
 
 const movesOf = (s: BenchState): readonly Move[] => movedBetween(s.before, s.rig);
 

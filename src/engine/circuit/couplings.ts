@@ -30,7 +30,7 @@ export function couplings(family: Family, n: number, ripple: number): Couplings 
 }
 
 /** Couplings from a low-pass prototype: k = 1/√(g g′), q = product of the end pair. */
-export function fromPrototype({ g, halfPower }: Prototype): Couplings {
+function fromPrototype({ g, halfPower }: Prototype): Couplings {
   const n = g.length - 2;
   const at = (i: number) => g[i] ?? 1;
   const k = Array.from({ length: n - 1 }, (_, i) => 1 / Math.sqrt(at(i + 1) * at(i + 2)));

@@ -65,24 +65,3 @@ function excess({ cm, c0 }: Crystal, fs: number, reactance: number): number {
   }
   return u;
 }
-
-/**
- * Impedance of the lossy crystal, written to out[0] (resistance) and out[1] (reactance), Ω.
- *
- * @param f Hz
- */
-export function crystalImpedance(
-  { lm, cm, rm, c0 }: Crystal,
-  f: number,
-  out: Float64Array,
-): Float64Array {
-  const omega = 2 * Math.PI * f;
-  const xm = omega * lm - 1 / (omega * cm);
-  const b = omega * c0;
-  const dr = 1 - b * xm;
-  const di = b * rm;
-  const d = 1 / (dr * dr + di * di);
-  out[0] = (rm * dr + xm * di) * d;
-  out[1] = (xm * dr - rm * di) * d;
-  return out;
-}

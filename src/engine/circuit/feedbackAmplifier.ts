@@ -37,7 +37,7 @@ export interface FeedbackFigures {
 /** Thermal voltage kT/q at 300 K, V. Exact constants: SI brochure, 9th edition. */
 export const THERMAL_VOLTAGE = (1.380649e-23 * 300) / 1.602176634e-19;
 /** q/(2kT0) at 290 K, 1/V: shot noise of a current against thermal noise of a conductance. */
-export const SHOT_PER_VOLT = 1.602176634e-19 / (2 * 1.380649e-23 * 290);
+const SHOT_PER_VOLT = 1.602176634e-19 / (2 * 1.380649e-23 * 290);
 
 /**
  * Size of a transistor's current gain at a frequency: hFE/√(1 + (hFE·f/fT)²).

@@ -1,5 +1,5 @@
 /** Part of a toroid's inner circumference that a single layer leaves free, 30° of the whole. */
-export const LAYER_GAP = 1 / 12;
+const LAYER_GAP = 1 / 12;
 
 /**
  * Turns for an inductance, not rounded: √(L/A_L). One turn is one pass through the hole.

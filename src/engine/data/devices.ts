@@ -126,41 +126,6 @@ export const transistors: Readonly<Record<TransistorKey, Transistor>> = {
   },
 };
 
-/** A small-signal diode. */
-export interface Diode {
-  readonly name: string;
-  /** Reverse voltage, V: the limit. */
-  readonly reverse: number;
-  /** Capacitance at 0 V, F. */
-  readonly capacitance: number;
-  /** Reverse recovery, s; null where there is none to speak of. */
-  readonly recovery: number | null;
-  /** Forward voltage at 1 mA, V, typical. */
-  readonly forward: number;
-  readonly source: string;
-}
-
-export type DiodeKey = 'n4148' | 'n5711';
-
-export const diodes: Readonly<Record<DiodeKey, Diode>> = {
-  n4148: {
-    name: '1N4148 (silicon)',
-    reverse: 100,
-    capacitance: 4e-12,
-    recovery: 4e-9,
-    forward: 0.6,
-    source: 'maker’s public data sheet: 100 V, 4 pF, 4 ns; forward voltage from memory',
-  },
-  n5711: {
-    name: '1N5711 (Schottky)',
-    reverse: 70,
-    capacitance: 2e-12,
-    recovery: null,
-    forward: 0.35,
-    source: memory,
-  },
-};
-
 /** An audio power amplifier in one chip. */
 export interface AudioChip {
   readonly name: string;

@@ -75,11 +75,6 @@ export const ruleSets = {
 
 export type RuleSetKey = keyof typeof ruleSets;
 
-/** Stands beside every figure that comes from a rule set. */
-export const ruleCaution =
-  'A planning figure. Rules change and differ by country and licence: read the text in force, ' +
-  'measure the finished transmitter; the operator answers for the station.';
-
 /** Before 2003, below 30 MHz: at most 50 mW and 40 dB; under 5 W mean power 30 dB is enough. */
 function usOld(power: number): number {
   return power < 5 ? 30 : Math.max(40, 10 * Math.log10(power / 50e-3));

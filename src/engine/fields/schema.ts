@@ -6,10 +6,10 @@ import type { InputField } from './kinds.ts';
 z.config({ jitless: true });
 
 /** Longest text that a field keeps. */
-export const LONGEST_TEXT = 200;
+const LONGEST_TEXT = 200;
 
 /** Schema of what may be said about one input: its text, and whether it was read off a meter. */
-export function entrySchema(field: InputField) {
+function entrySchema(field: InputField) {
   const text =
     field.kind === 'choice'
       ? z.enum(Object.keys(field.options) as [string, ...string[]])

@@ -89,9 +89,3 @@ export function noResults<F extends StageFields>(fields: F): Work<F>['results'] 
   for (const key of Object.keys(fields.results)) results[key] = null;
   return results as Work<F>['results'];
 }
-
-/** True where a field is one of the given kind. */
-export const isKind = <K extends Field['kind']>(
-  field: Field | undefined,
-  kind: K,
-): field is Extract<Field, { kind: K }> => field?.kind === kind;

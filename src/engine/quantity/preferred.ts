@@ -1,5 +1,5 @@
 /** The series of preferred values of IEC 60063, by the number of values a decade. */
-export const seriesNames = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
+const seriesNames = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
 export type Series = (typeof seriesNames)[number];
 
 // IEC 60063 table 1: E24 and the series drawn from it, which depart from the rounded powers at
@@ -32,13 +32,13 @@ export function nearest(value: number, series: Series): number {
 }
 
 /** The greatest preferred value not above `value`, NaN where there is none. */
-export function preferredBelow(value: number, series: Series): number {
+function preferredBelow(value: number, series: Series): number {
   const all = everyValue(series);
   return value > 0 ? (all[firstFrom(all, value * (1 + slack)) - 1] ?? Number.NaN) : Number.NaN;
 }
 
 /** The smallest preferred value not below `value`, NaN where there is none. */
-export function preferredAbove(value: number, series: Series): number {
+function preferredAbove(value: number, series: Series): number {
   const all = everyValue(series);
   return value > 0 ? (all[firstFrom(all, value * (1 - slack))] ?? Number.NaN) : Number.NaN;
 }

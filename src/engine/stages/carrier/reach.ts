@@ -42,5 +42,5 @@ export function reach(x: OscillatorCrystal, divider: number): Reach {
 }
 
 /** Largest coil reactance, Ω: 500, or half that of the holder where it would come near resonance. */
-export const coilLimit = ({ fs, c0 }: OscillatorCrystal): number =>
+const coilLimit = ({ fs, c0 }: OscillatorCrystal): number =>
   Math.min(LARGEST_COIL, 1 / (4 * Math.PI * fs * c0));

@@ -6,7 +6,7 @@ export interface SeriesPart {
 }
 
 /** Reactance below which a wire does as well, Ω. */
-export const WIRE = 0.01;
+const WIRE = 0.01;
 
 /**
  * The part that makes a loop's reactance zero.

@@ -1,7 +1,7 @@
 /** First and last tone of the voice for which suppression is judged, and their spacing, Hz. */
 export const VOICE = { low: 300, high: 2700, step: 100 } as const;
 /** Tones of the chart, Hz. */
-export const CHART = { low: 100, high: 3500, step: 50 } as const;
+const CHART = { low: 100, high: 3500, step: 50 } as const;
 /** Audio tone that is sent through the modulator to see which sideband comes out, Hz. */
 export const TEST_TONE = 1000;
 

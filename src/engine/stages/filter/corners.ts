@@ -37,7 +37,7 @@ export function cornersRounded(
 }
 
 /** The two frequencies at which the corners are looked at, Hz. */
-export function cornerFrequencies(crystal: Crystal, low: number, high: number): [number, number] {
+function cornerFrequencies(crystal: Crystal, low: number, high: number): [number, number] {
   const fs = seriesResonance(crystal);
   const unit = 2 * Math.PI * fs * crystal.cm;
   const r = crystal.c0 / crystal.cm;

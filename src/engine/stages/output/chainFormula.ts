@@ -97,4 +97,4 @@ function askedOf(look: Look): NetworkAsked {
 }
 
 /** `C1` → `C_1`. */
-export const symbolOf = (label: string): string => `${label.charAt(0)}_${label.slice(1)}`;
+const symbolOf = (label: string): string => `${label.charAt(0)}_${label.slice(1)}`;

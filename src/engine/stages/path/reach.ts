@@ -7,7 +7,7 @@ export interface Arrival {
 }
 
 /** How many distances the chart shows. */
-export const REACH_POINTS = 81;
+const REACH_POINTS = 81;
 
 /**
  * Distances of the chart, m: even steps from the first step to the end.

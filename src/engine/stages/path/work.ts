@@ -38,9 +38,9 @@ type Results = Work<typeof pathFields>['results'];
 type Part = Partial<Results>;
 
 /** The greatest field enhancement to reckon with over ground. Source: FCC OET Bulletin 65. */
-export const GROUND_ENHANCEMENT = 1.6;
+const GROUND_ENHANCEMENT = 1.6;
 /** Up to this share of the MUF a path is open on nine days in ten (CCIR, from memory). */
-export const WORKING_SHARE = 0.85;
+const WORKING_SHARE = 0.85;
 
 /** What is left of the signal at the other end, and whether speech gets through. */
 export function workPath(seen: PathSeen): Work<typeof pathFields> {

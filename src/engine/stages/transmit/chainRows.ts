@@ -13,7 +13,7 @@ export const MODULATOR_MARGIN = 6;
 type Row = RowOf<typeof chain.columns>;
 
 /** Greatest power (W) of the microphone amplifier's follower: by its current or the supply's half. */
-export function microphoneClip(seen: TransmitSeen): { power: number; limit: string } {
+function microphoneClip(seen: TransmitSeen): { power: number; limit: string } {
   const byCurrent = seen.micCurrent * seen.modulatorImpedance;
   const byVoltage = seen.supply / 2 - 1;
   const peak = Math.min(byCurrent, byVoltage);

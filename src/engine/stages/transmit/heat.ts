@@ -9,7 +9,7 @@ export interface HeatAsked {
 }
 
 /** Mean envelope of two equal tones over its peak: the mean of |cos|. */
-export const TWO_TONE_ENVELOPE = 2 / Math.PI;
+const TWO_TONE_ENVELOPE = 2 / Math.PI;
 
 /**
  * Mean envelope of speech over its peak, from its mean power over the peak's (fraction): that of

@@ -14,7 +14,7 @@ export interface PowerStageAsked {
 }
 
 /** Highest harmonic that is followed. */
-export const HARMONICS = 10;
+const HARMONICS = 10;
 
 /**
  * The final by hand: a cosine pulse of collector current into a tuned load that makes the collector

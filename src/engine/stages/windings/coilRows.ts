@@ -19,7 +19,7 @@ export interface CoilWanted {
 }
 
 /** The coils that the stages before ask for. */
-export function coilsWanted(seen: Pick<WindingsSeen, 'coils' | 'seriesL'>): CoilWanted[] {
+function coilsWanted(seen: Pick<WindingsSeen, 'coils' | 'seriesL'>): CoilWanted[] {
   const output = (seen.coils ?? []).flatMap(({ label, l, voltage }): CoilWanted[] =>
     label === null || l === null ? [] : [{ label, l, voltage }],
   );
@@ -91,7 +91,7 @@ function coilRow({ label, l, voltage }: CoilWanted, seen: WindingsSeen) {
  * Bare diameter over the mean pitch of a winding spread over the core but for its gap; touching
  * turns are the most there can be.
  */
-export function pitchShare(core: Core, wire: Wire, turns: number): number {
+function pitchShare(core: Core, wire: Wire, turns: number): number {
   const mean = (Math.PI * (core.size.outer + core.size.inner)) / 2;
   return Math.min(1, (turns * wire.bare) / (mean * (11 / 12)));
 }

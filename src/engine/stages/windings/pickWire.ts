@@ -1,7 +1,7 @@
 import { type Wire, wires } from '../../data/wires.ts';
 
 /** Wire thicker than this is too stiff for a toroid by hand, m. */
-export const STIFFEST = 0.81e-3;
+const STIFFEST = 0.81e-3;
 
 /**
  * The wire for a winding: the one asked for, or the thickest that fits.

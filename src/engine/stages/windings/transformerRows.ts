@@ -27,10 +27,10 @@ export interface TransformerWanted {
 }
 
 /** Copper of broadband windings, m: thicker brings nothing and is in the way. */
-export const THICKEST = 0.5e-3;
+const THICKEST = 0.5e-3;
 
 /** What the stages before ask for. */
-export function transformersWanted(seen: WindingsSeen): TransformerWanted[] {
+function transformersWanted(seen: WindingsSeen): TransformerWanted[] {
   const { collectorLoad, collectorPower, transformerRatio, antenna } = seen;
   const list: TransformerWanted[] = [];
   if (collectorLoad !== null && collectorPower !== null) {
@@ -152,7 +152,7 @@ function fewestTurns(wanted: TransformerWanted, seen: WindingsSeen, left: number
  * Whole turns of both windings. Where the ratio is made of whole turns both are multiplied; where
  * it is free, the smaller winding grows until the ratio is met within 4 %.
  */
-export function wholeTurns(
+function wholeTurns(
   wanted: TransformerWanted,
   turnsExact: number,
   turnsFlux: number | null,
@@ -171,7 +171,7 @@ export function wholeTurns(
 }
 
 /** The fewest turns, from `least` on, whose product with the ratio is whole within 4 %. */
-export function growUntilMet(least: number, steep: number): number {
+function growUntilMet(least: number, steep: number): number {
   let few = least;
   while (Math.abs(Math.round(few * steep) / (few * steep) - 1) > TURNS_TOLERANCE) few += 1;
   return few;
