@@ -1,5 +1,5 @@
 import type { StageFields } from './declare.ts';
-import type { Field, Origin, ValueOf } from './kinds.ts';
+import type { Origin, ValueOf } from './kinds.ts';
 import type { StageWorkings } from './workings.ts';
 
 /**
