@@ -14,6 +14,7 @@ test('a reading has the unit of its table', () => {
     supplies: 'V',
     currents: 'A',
     frequencies: 'Hz',
+    widths: 'Hz',
     volts: 'Vpp',
     powers: 'W',
     levels: 'dB',

@@ -29,7 +29,7 @@ export function pointText(point: Point, row: PointRow): PointText {
     off:
       row.off === null
         ? null
-        : `${row.off > 0 ? '+' : ''}${format(row.off, unit, unit.startsWith('dB') ? 3 : 2)}`,
+        : `${row.off > 0 ? '+' : ''}${format(row.off, unit === 'dBc' ? 'dB' : unit, unit.startsWith('dB') ? 3 : 2)}`,
     limit: limit === null || !point.limit ? null : `${sides[point.limit.sides]} ${limit}`,
   };
 }

@@ -14,6 +14,7 @@ export const benchFields = declare({
     supplies: readingTable('V', 'Direct voltages', 3),
     currents: readingTable('A', 'Direct currents', 3),
     frequencies: readingTable('Hz', 'Frequencies', 7),
+    widths: readingTable('Hz', 'Widths', 4),
     volts: readingTable('Vpp', 'Signal voltages', 3),
     powers: readingTable('W', 'Powers', 3),
     levels: readingTable('dB', 'Losses and suppressions', 3),

@@ -2,11 +2,12 @@ import type { Look, Working } from '../../fields/workings.ts';
 import type { Sides } from './judge.ts';
 import type { BenchSeen } from './seen.ts';
 
-/** Tables of test points, by the unit of their readings. */
+/** Tables of test points, by the unit and the digits of their readings. */
 export type Group =
   | 'supplies'
   | 'currents'
   | 'frequencies'
+  | 'widths'
   | 'volts'
   | 'powers'
   | 'levels'

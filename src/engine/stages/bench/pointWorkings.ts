@@ -83,10 +83,11 @@ function toleranceWorking({ spread, by, group }: Point): Working {
     supplies: 'V',
     currents: 'A',
     frequencies: 'Hz',
+    widths: 'Hz',
     volts: 'Vpp',
     powers: 'W',
   } as const;
-  const own = group === 'levels' ? 'dB' : group === 'harmonics' ? 'dBc' : unit[group];
+  const own = group === 'levels' || group === 'harmonics' ? 'dB' : unit[group];
   const terms = [
     ...(share === undefined ? [] : ['(p_x * E)^2']),
     ...(fixed === undefined ? [] : ['T_x^2']),

@@ -13,6 +13,15 @@ const outcomes = { holds: 'holds', close: 'close', fails: 'fails' } as const;
 export function readingTable<const U extends Unit>(unit: U, label: string, digits: number) {
   const reading = (name: string, help: string, symbol: string) =>
     quantity({ label: name, symbol, unit, digits, help });
+  // A difference of two levels below the carrier is in plain decibels.
+  const difference = (name: string, help: string, symbol: string) =>
+    quantity({
+      label: name,
+      symbol,
+      unit: unit === 'dBc' ? 'dB' : unit,
+      digits: Math.min(digits, 3),
+      help,
+    });
   return table({
     label,
     help: 'What the meter should show, within what, what it did show, and the verdict.',
@@ -21,7 +30,7 @@ export function readingTable<const U extends Unit>(unit: U, label: string, digit
       point: words({ label: 'Test point', help: 'Where to measure.' }),
       instrument: words({ label: 'With', help: 'Instrument and setting.' }),
       expected: reading('Expected', 'From the other sheets.', 'E'),
-      tolerance: reading(
+      tolerance: difference(
         'Give or take',
         'Spread of parts and model, and the instrument’s error, as the root of their squares.',
         'T',
@@ -29,7 +38,7 @@ export function readingTable<const U extends Unit>(unit: U, label: string, digit
       low: reading('From', 'Lowest reading that holds; blank where lower is better.', 'E_low'),
       high: reading('To', 'Highest reading that holds; blank where higher is better.', 'E_high'),
       measured: reading('Measured', 'As read.', 'x'),
-      off: reading('Off by', 'Measured less expected.', 'd_x'),
+      off: difference('Off by', 'Measured less expected.', 'd_x'),
       verdict: choice({
         label: 'Against design',
         options: outcomes,

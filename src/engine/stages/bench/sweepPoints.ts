@@ -42,7 +42,7 @@ export const sweepPoints: readonly Point[] = [
     below:
       'Too much capacitance in series or stray, or too large a coil: less series capacitance raises it. Too low on an upper-sideband rig thins the voice; on a lower-sideband rig it leaks the other sideband.',
     above:
-      'Too little capacitance in series, or too small a coil: more series capacitance or a coil lowers it. Printed advice often has this backwards.',
+      'Too little capacitance in series, or too small a coil: more series capacitance or a coil lowers it.',
   },
   {
     group: 'levels',
@@ -61,7 +61,7 @@ export const sweepPoints: readonly Point[] = [
       'Wrong end resistances (six decibels of mismatch have been blamed on crystals), one bad crystal (a deep notch, too), or lossy capacitors.',
   },
   {
-    group: 'frequencies',
+    group: 'widths',
     step: 7,
     point: 'Crystal filter, width at −6 dB',
     instrument: 'Same sweep',

@@ -20,6 +20,7 @@ export function workBench(seen: BenchSeen): Work<typeof benchFields> {
     supplies: rows('supplies', seen),
     currents: rows('currents', seen),
     frequencies: rows('frequencies', seen),
+    widths: rows('widths', seen),
     volts: rows('volts', seen),
     powers: rows('powers', seen),
     levels: rows('levels', seen),

@@ -10,6 +10,7 @@ export const benchWorkings: StageWorkings<typeof benchFields> = {
   ...pointWorkings('supplies'),
   ...pointWorkings('currents'),
   ...pointWorkings('frequencies'),
+  ...pointWorkings('widths'),
   ...pointWorkings('volts'),
   ...pointWorkings('powers'),
   ...pointWorkings('levels'),
