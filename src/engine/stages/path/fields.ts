@@ -1,9 +1,9 @@
 import { choice, count, curve, declare, quantity, table, words } from '../../fields/declare.ts';
 
 const grades = {
-  none: 'not readable',
+  none: 'too weak',
   justUsable: 'just usable',
-  marginal: 'marginal',
+  marginal: 'fair',
   good: 'good',
 } as const;
 
@@ -450,7 +450,7 @@ export const pathFields = declare({
     }),
     grades: table({
       label: 'What speech needs',
-      help: 'Required signal over noise in 1 Hz for each grade, and what is to spare.',
+      help: 'Required signal over noise in 1 Hz for each grade, and what is to spare. The standard calls fair and good “marginally commercial” and “good commercial”.',
       source: 'ITU-R F.339-8, class J3E (second-hand)',
       columns: {
         grade: choice({ label: 'Grade', options: grades, help: 'How well speech is understood.' }),

@@ -22,7 +22,7 @@ export function verdict(low: SpeechGrade, likely: SpeechGrade, high: SpeechGrade
 }
 
 const sentence = (grade: SpeechGrade) =>
-  grade === 'none' ? 'Speech is not readable' : `Speech gets through, ${said[grade]}`;
+  grade === 'none' ? 'Speech is too weak' : `Speech gets through, ${said[grade]}`;
 
 /**
  * Why the estimate spreads, in words.
