@@ -151,12 +151,17 @@ function useWidth(level: number, low: number | null, high: number | null) {
 function ruleMarks(rules: readonly RuleRow[], chosen: string | null, kHz: (f: number) => number) {
   return rules.flatMap((row) => {
     if (row.frequency === null || row.rule === chosen) return [];
-    const label =
-      row.rule === 'offset'
-        ? `300 Hz outside: ${format(-(row.attenuation ?? 0), 'dB', 2)}`
-        : `20 dB down: ${format(row.outside ?? 0, 'Hz', 3)} outside`;
-    return [{ at: kHz(row.frequency), label }];
+    return [{ at: kHz(row.frequency), label: ruleLabel(row) }];
   });
+}
+
+/** What a rule asks for, and what it then costs. */
+function ruleLabel({ rule, attenuation, outside }: RuleRow): string {
+  const down = format(-(attenuation ?? 0), 'dB', 2);
+  const out = `${format(outside ?? 0, 'Hz', 3)} outside`;
+  if (rule === 'attenuation') return `${format(attenuation ?? 0, 'dB', 2)} down: ${out}`;
+  if (rule === 'offset') return `${out}: ${down}`;
+  return `${rule === 'nearest' ? 'nearest in reach' : 'as given'}: ${down}`;
 }
 
 function summaryOf(
