@@ -51,7 +51,7 @@ export const ruleSets = {
     below: 'PEP',
     source: 'ITU Radio Regulations, Appendix 3; ITU-R SM.329 category A (from memory)',
     year: 2012,
-    validity: 'amateur service; above 30 MHz the cap is 70 dB (from memory)',
+    validity: 'the amateur service; above 30 MHz the cap is 70 dB (from memory)',
     limit: ({ fundamental, power }) =>
       Math.min(43 + 10 * Math.log10(power), fundamental < 30e6 ? 50 : 70),
   },
@@ -68,7 +68,7 @@ export const ruleSets = {
     below: 'PEP',
     source: 'typed by the user',
     year: 0,
-    validity: 'as the user decides',
+    validity: 'this rig',
     limit: ({ own }) => own,
   },
 } as const satisfies Record<string, RuleSet>;

@@ -33,8 +33,9 @@ export function CarrierSheet() {
         margin={
           <Note title="Two rules of thumb">
             <p>
-              “20 dB down the skirt” and “300 Hz outside the edge” agree only near six crystals.
-              With four, 20 dB lies 500 Hz out and the voice turns thin; with eight, 170 Hz.
+              “20 dB down the skirt” and “300 Hz outside the edge” agree only near six crystals. On
+              the gentler skirt of four, 20 dB lies farther out and the voice turns thin; on a
+              steeper one, nearer. The table says what each costs on this filter.
             </p>
           </Note>
         }
@@ -97,8 +98,8 @@ export function CarrierSheet() {
         margin={
           <Note title="Which way?">
             <p>
-              A capacitor in series raises the frequency, a coil lowers it. Some kit sheets print it
-              the other way round.
+              A capacitor in series raises the frequency, a coil lowers it: the smaller the
+              capacitor or the larger the coil, the farther.
             </p>
           </Note>
         }

@@ -26,7 +26,7 @@ export function ChainPicture() {
   return (
     <LevelChart
       title="An S9 signal behind each block"
-      summary={`Most of the receiver’s own noise, ${format(worst.share, '%', 2)}, comes from here: ${worst.block}.`}
+      summary={`The largest part of the noise, ${format(worst.share, '%', 2)}, comes from here: ${worst.block}.`}
       levels={levels}
     />
   );

@@ -327,7 +327,7 @@ export const carrierFields = declare({
     part: choice({
       label: 'Part in series',
       options: { capacitor: 'a capacitor', coil: 'a coil', none: 'none' },
-      help: 'A capacitor raises, a coil lowers: some kit sheets have it backwards.',
+      help: 'A capacitor raises the frequency, a coil lowers it.',
     }),
     seriesC,
     seriesL,

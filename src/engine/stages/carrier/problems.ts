@@ -85,7 +85,7 @@ function beyondReach(seen: CarrierSeen, { oscillator, skirt }: Found, f: number)
       {
         field: fieldOfRule(seen),
         weight: 'stops',
-        says: `The carrier would have to be at ${hertz(f)}; this oscillator reaches down to ${hertz(low)} with a sane coil in series.`,
+        says: `The carrier would have to be at ${hertz(f)}; this oscillator reaches down to ${hertz(low)} with the largest coil that leaves the crystal in charge.`,
         try: `Larger C1 and C2, now ${format(seen.c1, 'F', 3)} and ${format(seen.c2, 'F', 3)}, let it start lower (${hertz(bare)} without a coil); or a crystal with a lower fs.`,
       },
     ];

@@ -77,7 +77,7 @@ export function workOutput(seen: OutputSeen): Work<typeof outputFields> {
     worstMargin: worst?.margin ?? null,
     worstOrder: worst?.order ?? null,
     verdict: worst?.margin == null ? 'holds' : outcomeOf(worst.margin, seen.marginWanted),
-    rule: `${title}: ${source}. Taken to hold for ${validity}.`,
+    rule: `${source.startsWith(title) ? source : `${title}: ${source}`}. Taken to hold for ${validity}.`,
     response: responseOf(ladder, transimpedance),
   };
   return { results, problems: cautions(seen, results) };

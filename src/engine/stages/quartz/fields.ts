@@ -78,7 +78,7 @@ export const quartzFields = declare({
       range: [1e6, 40e6],
       default: null,
       digits: 7,
-      help: 'The dip of a sweep, above fs. With C0 it gives Cm; half a picofarad of stray is 13 % of Cm.',
+      help: 'The dip of a sweep, above fs. With C0 it gives Cm; half a picofarad of stray on 4 pF makes Cm an eighth too large.',
     }),
   },
   results: {

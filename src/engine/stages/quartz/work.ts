@@ -106,7 +106,7 @@ function contradictions(given: Given, worked: { [K in keyof Given]: number }): P
     say(
       'fp',
       `C0 and Cm put fp ${format(spacing, 'Hz', 3)} above fs, not ${format(given.fp - fs, 'Hz', 3)}.`,
-      'Stray capacitance in the fixture counts as C0: half a picofarad is 13 % here.',
+      `Stray capacitance in the fixture counts as C0: half a picofarad is ${format(0.5e-12 / c0, '%', 2)} of it here.`,
     );
   }
   // Can it be quartz at all?

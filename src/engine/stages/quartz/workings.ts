@@ -69,7 +69,8 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
         formula: 'C_0 * ((f_p / f_s)^2 - 1)',
         where: { C_0: 'quartz.c0', f_p: 'quartz.fpGiven', f_s: 'quartz.fs' },
         source: circuit,
-        assumes: 'C0 is free of the fixture’s stray: half a picofarad too much is 13 % of Cm.',
+        assumes:
+          'C0 is free of the fixture’s stray: a tenth too much of it makes Cm a tenth too large.',
       };
     }
     return guessed(look, 'cm', 'C_typ', 'F');

@@ -72,7 +72,7 @@ export const heatResults = {
         symbol: 'u_row',
         unit: '%',
         digits: 3,
-        help: 'Share of the limit that is used.',
+        help: 'Share of the limit that is used; temperatures count from that of the air.',
       }),
       outcome: choice({
         label: 'Outcome',

@@ -33,7 +33,7 @@ const names: Readonly<Record<LimitKey, string>> = {
   current: 'Final: peak collector current',
   speech: 'Final: junction on speech',
   tone: 'Final: junction with the worst tone',
-  frequency: 'Final: fast enough',
+  frequency: 'Final: ten times the frequency, against its fT',
   gain: 'Final: current gain',
   driverHeat: 'Driver: junction, free-standing',
   driverVoltage: 'Driver: collector voltage',

@@ -117,7 +117,7 @@ export const powerResults = {
     unit: 'W',
     digits: 3,
     across: 'plan.antenna',
-    help: 'What a mean-reading wattmeter shows at the antenna: half the peak envelope power, and four times one tone’s.',
+    help: 'What a mean-reading wattmeter shows at the antenna: half the peak envelope power, and twice the power of one of the tones.',
   }),
   harmonicCurrents: list({
     label: 'Harmonics of the collector current',

@@ -74,7 +74,7 @@ function transformerCautions(rows: Transformers): Problem[] {
       problems.push({
         field: flux === null ? 'windings.modulatorCore' : 'windings.transformerCore',
         weight: 'warns',
-        says: `${label}: so many turns leave room for ${format(bare, 'm', 2)} wire only on ${core}.`,
+        says: `${label}: so many turns leave room for ${format(bare, 'm', 3)} wire only on ${core}.`,
         try: 'A larger core, or an L match in its place.',
       });
     }
