@@ -158,10 +158,10 @@ function inTheOscillator(seen: CarrierSeen, { results, oscillator }: Found): Pro
     found.push({
       field: 'carrier.stray',
       weight: 'warns',
-      says: `With ${format(seriesC, 'F', 2)} in series each picofarad of wiring moves the carrier by ${format(hzPerPf, 'Hz/F', 2)}.`,
+      says: `With ${format(seriesC, 'F', 2)} in series each picofarad of wiring moves the carrier by ${format(hzPerPf * 1e-12, 'Hz', 2)}.`,
       try:
         oscillator.x.c0 > 0 && seen.crystals < 3
-          ? 'Two crystals in parallel need less pulling.'
+          ? `${seen.crystals === 1 ? 'Two' : 'Three'} crystals in parallel need less pulling.`
           : 'Short leads, and a rigid trimmer.',
     });
   }

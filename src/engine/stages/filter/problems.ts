@@ -44,8 +44,10 @@ function widthProblems(seen: FilterSeen, made: LadderForWidth): Problem[] {
   ];
   if (made.outcome === 'wide') {
     const most = made.widest.width;
+    // Two figures that differ must not read alike.
+    const limit = hertz(most) === hertz(bandwidth) ? format(most, 'Hz', 6) : hertz(most);
     return unmet(
-      `Out of reach: ${hertz(bandwidth)} is more than these crystals can. With ${seen.crystals} of them in this family ${hertz(most)} is the most; the sheet shows that filter.`,
+      `Out of reach: ${hertz(bandwidth)} is more than these crystals can. With ${seen.crystals} of them in this family ${limit} is the most; the sheet shows that filter.`,
       `Up to ${hertz(Math.floor(most / 10) * 10)} can be had. The holder sets the limit: C0 of ${farads((c0 * most) / bandwidth)} instead of ${farads(c0)} would do, or crystals with more Cm (full-height cans), a higher frequency, or a coil across each crystal that tunes out C0.`,
     );
   }

@@ -122,7 +122,7 @@ export const harmonics = table({
       symbol: 'L_n',
       unit: 'dBc',
       digits: 3,
-      help: 'Against the fundamental. Blank where the cosine pulse has none of this harmonic.',
+      help: 'Against the fundamental. Blank where the cosine pulse has none of this harmonic. Below some −80 dBc layout and leakage decide, not this sum.',
     }),
     limit: quantity({
       label: 'Limit',

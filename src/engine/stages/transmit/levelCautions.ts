@@ -31,7 +31,7 @@ export function levelCautions(
   // Does anything flatten before the final does?
   for (const row of chain ?? []) {
     if (row.headroom === null || row.headroom >= 0 || row.point === 'Final, collector') continue;
-    const [key, help] = cure(row.point ?? '');
+    const [key, help] = cure(row.point ?? '', row.limit?.startsWith('supply') ?? false);
     warn(
       key,
       `${row.point}: ${format(-row.headroom, 'dB', 3)} more than it can give before it flattens (${row.limit}).`,
@@ -80,12 +80,18 @@ export function levelCautions(
   return problems;
 }
 
-function cure(point: string): readonly [string, string] {
+/** What helps at a point, by whether volts run out there or amperes. */
+function cure(point: string, volts: boolean): readonly [string, string] {
   if (point.startsWith('Driver')) {
-    return [
-      'driverCurrent',
-      'More standing current or a higher load for the driver, or a final with more gain.',
-    ];
+    return volts
+      ? [
+          'driverLoad',
+          'A lower load with more standing current for the driver, a higher supply, or a final with more gain.',
+        ]
+      : [
+          'driverCurrent',
+          'More standing current or a higher load for the driver, or a final with more gain.',
+        ];
   }
   if (point.startsWith('Filter'))
     return ['filterDrive', 'More gain behind the filter and less before.'];
@@ -98,7 +104,13 @@ function cure(point: string): readonly [string, string] {
   if (point.startsWith('Modulator')) {
     return [
       'micCurrent',
-      'More current in the last stage of the microphone amplifier, or less pad.',
+      `${volts ? 'A higher supply for' : 'More current in the last stage of'} the microphone amplifier, or less pad.`,
+    ];
+  }
+  if (volts) {
+    return [
+      'amplifierLoad',
+      'A lower load with more standing current beside the filter, a higher supply, or more gain in driver and final.',
     ];
   }
   return [
