@@ -31,7 +31,7 @@ const seenWith = (filter: ReadFilter, given: Partial<CarrierSeen>): CarrierSeen 
 
 const forty = printedFilter(7.2e6, 30e-3, 70_000, 4e-12, 6, 2400);
 
-// Source: engineering notes, the worked 7.2 MHz filter, figures of an independent circuit solver.
+// Source: the 7.2 MHz filter worked beforehand with an independent circuit solver.
 describe('carrier of the 7.2 MHz filter, 6 crystals, 2400 Hz', () => {
   const lower = workCarrier(seenWith(forty, {})).results;
   const upper = workCarrier(seenWith(forty, { wantedSideband: 'upper' })).results;
@@ -67,7 +67,7 @@ describe('carrier of the 7.2 MHz filter, 6 crystals, 2400 Hz', () => {
   });
 });
 
-// Source: users' notes, carrier placement with Qu 100 000 near 9 MHz, computed with another model.
+// Source: carrier placement with Qu 100 000 near 9 MHz, worked beforehand with another model.
 // Their ripple isn't stated; 0.05 to 0.2 dB move the figures by 2 dB at the carrier and 2.5 dB on the
 // other sideband, so to that. The other sideband is given there against the passband.
 describe('offsets from the −6 dB edge', () => {
@@ -105,7 +105,7 @@ describe('offsets from the −6 dB edge', () => {
     expect(lsb.audioLow6).toBeCloseTo(out, 6);
   });
 
-  // Source: the same notes: the two rules coincide at six crystals only.
+  // Source: the same model: the two rules coincide at six crystals only.
   test.each<[4 | 6 | 8, number, number]>([
     [4, 550, 450],
     [6, 300, 260],

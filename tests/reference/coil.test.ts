@@ -128,7 +128,7 @@ function besselRise(x: number): number {
 }
 
 describe('broadband winding', () => {
-  // Source: closed form 10 log(1 + (R/2X)²); users' notes print 0.07, 0.26 and 0.97 dB.
+  // Source: closed form 10 log(1 + (R/2X)²): 0.07, 0.26 and 0.97 dB.
   test.each([
     [4, 0.07],
     [2, 0.26],

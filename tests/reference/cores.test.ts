@@ -55,7 +55,7 @@ describe('powdered iron', () => {
     expect(turnsFor(12e-6, core('T50-2').al)).toBeCloseTo(49.5, 1);
   });
 
-  // Source: 100·√(L/A_L), worked figures of the users' notes, rounded to a tenth.
+  // Source: 100·√(L/A_L), worked by hand from the lists, rounded to a tenth.
   const wanted = [0.45, 0.77, 0.9, 1.2, 1.38, 1.7, 2.2];
   test.each([
     ['T37-2', [10.6, 13.9, 15.0, 17.3, 18.6, 20.6, 23.5]],

@@ -17,8 +17,8 @@ test.each(at7)('%s noise at 7.1 MHz is %d dB over kT0B', (place, fam) => {
   expect(Math.abs(externalNoise(place, 7.1e6) - fam)).toBeLessThanOrEqual(0.00501);
 });
 
-// Source: the same Recommendation; a planner's table to 0.1 dB and whole dBm in 2.4 kHz.
-const planner: readonly [NoiseClassKey, number, number, number][] = [
+// Source: the same Recommendation; a table worked from it, to 0.1 dB and whole dBm in 2.4 kHz.
+const worked: readonly [NoiseClassKey, number, number, number][] = [
   ['residential', 3.7e6, 56.8, -83],
   ['residential', 7.1e6, 48.9, -91],
   ['residential', 14.2e6, 40.6, -100],
@@ -32,7 +32,7 @@ const planner: readonly [NoiseClassKey, number, number, number][] = [
   ['quietRural', 14.2e6, 20.6, -120],
   ['quietRural', 21.2e6, 15.7, -125],
 ];
-test.each(planner)('%s at %d Hz: %d dB, %d dBm in 2.4 kHz', (place, frequency, fam, dbm) => {
+test.each(worked)('%s at %d Hz: %d dB, %d dBm in 2.4 kHz', (place, frequency, fam, dbm) => {
   const external = externalNoise(place, frequency);
   expect(Math.abs(external - fam)).toBeLessThanOrEqual(0.051);
   const level = external + db((1.380649e-23 * 290 * 2400) / 1e-3);

@@ -148,9 +148,9 @@ function swr(decibels: number): number {
   return (1 + reflected) / (1 - reflected);
 }
 
-describe('low-pass of the users’ notes', () => {
-  // Source: users' notes, table of orders and cutoff ratios, computed there; loss at f0, 2f, 3f for
-  // Butterworth, at 2f, 3f for Chebyshev of 20 dB return loss (0.044 dB) and of 0.1 dB.
+describe('low-pass filters worked beforehand', () => {
+  // Source: table of orders and cutoff ratios, worked beforehand with another model; loss at f0, 2f,
+  // 3f for Butterworth, at 2f, 3f for Chebyshev of 20 dB return loss (0.044 dB) and of 0.1 dB.
   test.each([
     [3, 1.2, [1.25, 13.5, 23.9], [4.5, 15.0], [7.2, 18.5]],
     [5, 1.1, [1.42, 26.0, 43.6], [26.4, 46.2], [30.0, 49.8]],

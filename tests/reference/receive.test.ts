@@ -13,7 +13,7 @@ test('thermal noise', () => {
   expect(thermalNoise(3000)).toBeCloseTo(-139.204, 3);
 });
 
-// Source: kT0B plus the noise figure, a planner's table in 2.4 kHz to whole decibels.
+// Source: kT0B plus the noise figure, worked by hand in 2.4 kHz to whole decibels.
 test.each([
   [5, -135],
   [10, -130],
@@ -24,7 +24,7 @@ test.each([
   expect(Math.abs(thermalNoise(2400) + figure - floor)).toBeLessThanOrEqual(0.5);
 });
 
-// Source: 10 log10((fa + F − 1)/F), a planner's figures.
+// Source: 10 log10((fa + F − 1)/F), worked by hand.
 test.each([
   [20, 50, 30],
   [20, 40, 20],

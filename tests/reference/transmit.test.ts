@@ -17,7 +17,7 @@ import { powerStage } from '../../src/engine/stages/transmit/powerStage.ts';
 const stage = (supply: number, saturation: number, pep: number) =>
   powerStage({ supply, saturation, pep, network: 0, biasBy: 'angle', standing: 0, angle: Math.PI });
 
-// Source: P = (Vcc − Vsat)²/(2RL), a planner's table to three digits.
+// Source: P = (Vcc − Vsat)²/(2RL), worked by hand to three digits.
 const loads = [
   { supply: 12, saturation: 2, ohms: { 3: 16.7, 5: 10.0, 7: 7.1, 10: 5.0 } },
   { supply: 13.8, saturation: 2, ohms: { 3: 23.2, 5: 13.9, 7: 9.9, 10: 7.0 } },
@@ -100,7 +100,7 @@ test('mean envelope of speech', () => {
   }
 });
 
-// Source: θSA = (Tj − Ta)/Pd − θJC − θCS with 45 °C air, 3.5 and 1.0 K/W; a planner's table. It
+// Source: θSA = (Tj − Ta)/Pd − θJC − θCS with 45 °C air, 3.5 and 1.0 K/W; a table worked by hand. It
 // cuts some figures instead of rounding them: 22.17 to 22, 8.83 to 8.8, 17.17 to 17.
 const sinks = [
   { junction: 125, table: { 3: 22, 4: 15.5, 5: 11.5, 6: 8.8, 8: 5.5, 10: 3.5 } },
@@ -126,7 +126,7 @@ test('the rating of a 139-type driver follows from its thermal resistances', () 
   expect(sinkNeeded(12.5, 125, path)).toBeCloseTo(0, 12);
 });
 
-// Source: a planner's reference levels for a five-watt rig, rounded to whole decibels.
+// Source: reference levels of a five-watt rig worked by hand, rounded to whole decibels.
 test('levels of a five-watt chain add up', () => {
   const gains = [-6, -3, 16, -7, -3, 16, 14, 12, 14.3, -0.3];
   const { levels, onward } = levelPlan(gains, 37);

@@ -43,7 +43,7 @@ describe('coils', () => {
     expect(coils?.map(({ turns }) => turns)).toEqual([21, 24]);
   });
 
-  // Source: users' notes: one turn more is +27 % at 8 turns, +17 % at 12, +10 % at 20, +5 % at 40.
+  // Source: closed form ((N + 1)/N)² − 1: one turn more is +27 % at 8 turns, +17 % at 12, +10 % at 20, +5 % at 40.
   test.each([
     [8, 27],
     [12, 17],
@@ -61,7 +61,7 @@ describe('coils', () => {
     expect(100 * ((row?.lAbove ?? 0) / (row?.lAt ?? 1) - 1)).toBeCloseTo(percent, -0.31);
   });
 
-  // Source: users' notes: 19 turns on T50-2 are 1.77 µH.
+  // Source: makers' lists, 49 µH for 100 turns: 19 turns on T50-2 are 1.77 µH.
   test('19 turns on T50-2', () => {
     const { coils } = workWindings({
       ...base,

@@ -22,7 +22,7 @@ describe('power across a dummy load, P = Vpp²/(8R)', () => {
     expect(Math.abs(dbmOfWatts(watts) - dbm)).toBeLessThan(0.06);
   });
 
-  // Readings of one rig on two probe settings: 70 Vpp is 12.3 W, 42 Vpp 4.4 W (a builder's log)
+  // Readings of one rig on two probe settings: 70 Vpp is 12.3 W, 42 Vpp 4.4 W (one builder’s readings)
   test.each([
     { vpp: 70, watts: 12.3 },
     { vpp: 42, watts: 4.4 },

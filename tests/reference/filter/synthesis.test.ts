@@ -96,8 +96,9 @@ describe('the reactance method against an independent solver', () => {
   });
 
   test('the plain recipe misses: 2400 Hz asked for, 800 Hz less come out', () => {
-    // The notes say near 1575 Hz, not how the meshes were aligned; here 1628 Hz with the reactance
-    // method's series capacitors and 1675 Hz without any. A disagreement of 4 %, left standing.
+    // The solver's figure was near 1575 Hz, and how the meshes were aligned isn't known; here 1628 Hz
+    // with the reactance method's series capacitors and 1675 Hz without any. A disagreement of 4 %,
+    // left standing.
     const crystal = crystalOf(3.686e6, 0.13, 1e12, 4e-12);
     const chain = couplings('chebyshev', 6, 0.1);
     const ladder = crystalLadder(crystal, chain, 2 * Math.PI * 2400 * 0.13, lossless);
