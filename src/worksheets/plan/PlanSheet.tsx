@@ -69,7 +69,8 @@ export function PlanSheet() {
         <Caution>
           Transmit only with a licence for the band and the power, and into a dummy load until the
           output has been measured. The limits here are planning figures: local rules decide, and
-          the operator answers for the station.
+          the operator answers for the station. A battery needs a fuse at its terminal, a bench
+          supply its current limit: a short circuit heats leads enough to burn.
         </Caution>
       </Section>
     </SheetFrame>
