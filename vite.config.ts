@@ -11,7 +11,7 @@ const desktop =
 export default defineConfig({
   base: './',
   plugins: [react()],
-  build: { target: 'es2022', chunkSizeWarningLimit: 700 },
+  build: { target: 'es2022', chunkSizeWarningLimit: 1200 },
   server: { host: '127.0.0.1' },
   preview: { host: '127.0.0.1', port: 4173, open: desktop && !process.env.CI },
   test: {

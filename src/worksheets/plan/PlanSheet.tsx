@@ -8,6 +8,7 @@ import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
+import { Notes } from './Notes.tsx';
 
 /** What the rig is to do: the entries that everything else hangs on. */
 export function PlanSheet() {
@@ -24,6 +25,9 @@ export function PlanSheet() {
         </>
       }
     >
+      <Section>
+        <Notes />
+      </Section>
       <Section
         title="Frequency and sideband"
         margin={

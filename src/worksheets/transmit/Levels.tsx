@@ -17,7 +17,7 @@ export function Levels() {
           <Note title="What should flatten first">
             <p>
               The final: it is designed to use its whole supply. Everything before it is cheaper to
-              make strong, so 3 dB in hand there is little to ask.
+              make strong, so a decibel or more in hand there costs little.
             </p>
           </Note>
         }

@@ -29,7 +29,7 @@ function planned(row: TransformerRow): PlannedWinding[] {
   const { label, build, turns, secondTurns } = row;
   if (!label || !build || turns === null) return [];
   // Three wires wound together are one bundle; any other second winding lies over the first.
-  const bundle = build.startsWith('three wires');
+  const bundle = build.toLowerCase().startsWith('three wires');
   const core = cores.find(({ title }) => title === row.core);
   const wire = wires.find(({ title }) => title === row.wire);
   return [

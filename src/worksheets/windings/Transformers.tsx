@@ -69,6 +69,7 @@ export function Transformers() {
               'inductance',
               'wire',
               'length',
+              'secondLength',
               'flux',
               'fluxLimit',
             ]}

@@ -66,8 +66,9 @@ export const exposureWorkings = {
   },
   keepAway: {
     says: 'The larger of the two distances for the public; ground can strengthen the field.',
-    formula: 'k_g * max(r_pub, r_icn)',
+    formula: 'ceil(k_g * max(r_pub, r_icn) / r_step) * r_step',
     where: {
+      r_step: { value: 0.1, unit: 'm', says: 'rounded up to the next decimetre' },
       k_g: {
         value: 1.6,
         unit: '1',

@@ -282,7 +282,9 @@ function exposed(frequency: number, meanEirp: number): Part {
   const icnirpLimit = exposureLimits.icnirp.field(frequency);
   const publicDistance = exposureDistance(meanEirp, publicLimit);
   const icnirpDistance = exposureDistance(meanEirp, icnirpLimit);
-  const keepAway = GROUND_ENHANCEMENT * Math.max(publicDistance, icnirpDistance);
+  // Rounded up to the next decimetre: a distance to keep is never rounded down.
+  const keepAway =
+    Math.ceil((GROUND_ENHANCEMENT * Math.max(publicDistance, icnirpDistance)) / 0.1) * 0.1;
   const nearField = SPEED_OF_LIGHT / (2 * Math.PI * frequency);
   return {
     meanEirp,

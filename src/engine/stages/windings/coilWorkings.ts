@@ -219,11 +219,11 @@ function turnLength(core: Core, overall: Bound): Record<string, Bound> {
 }
 
 /** Wire of a winding, tails included. */
-export function lengthOf(core: Core, overall: Bound): Working {
+export function lengthOf(core: Core, overall: Bound, turns = 'row.turns'): Working {
   return {
     says: 'Each turn goes once round the core’s section; a tail at each end.',
     formula: `N * (${TURN}) + 2 * l_t`,
-    where: { ...turnLength(core, overall), N: 'row.turns', l_t: 'windings.tail' },
+    where: { ...turnLength(core, overall), N: turns, l_t: 'windings.tail' },
     source: 'geometry',
   };
 }

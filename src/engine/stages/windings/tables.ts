@@ -260,6 +260,13 @@ export const transformers = table({
       digits: 2,
       help: 'Tails included.',
     }),
+    secondLength: quantity({
+      label: 'Wire to cut, second winding',
+      symbol: 'l_w2',
+      unit: 'm',
+      digits: 2,
+      help: 'Tails included; it lies on the first winding, so each turn is a little longer.',
+    }),
     flux,
     fluxLimit,
     outcome,

@@ -105,6 +105,11 @@ function transformerRow(wanted: TransformerWanted, seen: WindingsSeen) {
     THICKEST,
   );
   const length = wireLength(size, wire.overall, turns, tail);
+  // The second winding lies on the first: its centre is one and a half wires off the core.
+  const secondLength =
+    secondTurns === null || kind === 'trifilar'
+      ? null
+      : wireLength(size, 3 * wire.overall, secondTurns, tail);
   const flux = voltage === null ? null : peakFlux(voltage, turns, size.area, nominal);
   const fluxLimit = flux === null ? null : fluxGuide(nominal);
   return {
@@ -129,10 +134,11 @@ function transformerRow(wanted: TransformerWanted, seen: WindingsSeen) {
     wire: wire.title,
     bare: wire.bare,
     length,
+    secondLength,
     flux,
     fluxLimit,
     outcome: outcomeOf(flux, fluxLimit),
-    build: buildLine(kind, turns, secondTurns, core.title, length),
+    build: buildLine(kind, turns, secondTurns, core.title, length, secondLength),
   };
 }
 
@@ -183,11 +189,12 @@ function buildLine(
   secondTurns: number | null,
   core: string,
   length: number,
+  secondLength: number | null,
 ): string {
   const cut = format(length, 'm', 2);
   if (kind === 'choke') return `${turns} turns on ${core}, cut ${cut}`;
   if (kind === 'trifilar') {
-    return `three wires twisted lightly, ${cut} each, ${turns} turns together on ${core}; mark the starts: the end of the second goes to the start of the third`;
+    return `Three wires twisted lightly, ${cut} each, ${turns} turns together on ${core}; mark the starts: the end of the second goes to the start of the third`;
   }
-  return `${turns} turns, then ${secondTurns} turns over them, on ${core}; cut ${cut} for the first`;
+  return `${turns} turns, then ${secondTurns} turns over them, on ${core}; cut ${cut} for the first and ${secondLength === null ? '' : format(secondLength, 'm', 2)} for the second`;
 }

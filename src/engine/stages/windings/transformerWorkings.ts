@@ -101,6 +101,12 @@ export const transformerWorkings: Pick<
       rowCore(look, 'transformers', index),
       wireFigure(look, index, 'overall', 'this wire over its enamel'),
     ),
+  'transformers.secondLength': (look, index) =>
+    lengthOf(
+      rowCore(look, 'transformers', index),
+      wireFigure(look, index, 'overall', 'three wires over their enamel: it lies on the first', 3),
+      'row.secondTurns',
+    ),
   'transformers.flux': (look, index) => ({
     says: 'Faraday’s law for a sine.',
     formula: 'V_1 / (sqrt(2) * pi * N * A_e * f_0)',
@@ -120,10 +126,16 @@ export const transformerWorkings: Pick<
 const wireSource = 'IEC 60317-0-1 or ASTM B258, from memory';
 
 /** A diameter of the wire named in a row. */
-function wireFigure(look: Look, index: number, which: 'bare' | 'overall', says: string): Bound {
+function wireFigure(
+  look: Look,
+  index: number,
+  which: 'bare' | 'overall',
+  says: string,
+  times = 1,
+): Bound {
   const rows = look('windings.transformers') as readonly { readonly wire: string }[];
   const wire = wires.find(({ title }) => title === rows[index]?.wire);
-  return { value: wire?.[which] ?? 0, unit: 'm', says, source: wireSource };
+  return { value: times * (wire?.[which] ?? 0), unit: 'm', says, source: wireSource };
 }
 
 /** Voltage across the first winding at full power: that of the collector. */
