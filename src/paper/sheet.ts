@@ -38,4 +38,8 @@ function complain(says: string): number {
   return 1;
 }
 
+// Whoever reads the sheet may stop early, as `head` does.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 process.exitCode = main(process.argv.slice(2));
