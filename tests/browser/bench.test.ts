@@ -33,7 +33,7 @@ describe('in a real browser', () => {
   test('the first visit shows the forty-metre example, marked as invented, without a complaint', async () => {
     const { page, complaints, leave } = await visit(browser, served.address);
     expect(await page.getByLabel('Name of this rig').inputValue()).toBe('Forty-metre evening rig');
-    expect(await page.getByText('invented example').isVisible()).toBe(true);
+    expect(await page.getByText('invented example', { exact: true }).isVisible()).toBe(true);
     for (const [key, title] of sheets) {
       await openSheet(page, key, title);
       expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined|\[object/);

@@ -22,6 +22,16 @@ describe('Plan', () => {
     expect(beside('plan.supply')).toMatch(/between 3\sV and 60\sV/);
   });
 
+  test('shows what the example is meant to show, and keeps notes', async () => {
+    const { user, container } = openSheet('plan');
+    const notes = screen.getByLabelText<HTMLTextAreaElement>('Notes on this rig');
+    expect(notes.value).toMatch(/^Invented example/);
+    await user.clear(notes);
+    await user.type(notes, 'mine');
+    expect(notes.value).toBe('mine');
+    expect(container.querySelector('.sentence')).not.toBeNull();
+  });
+
   test('arrow keys step a value', async () => {
     const { user, field } = openSheet('plan');
     field('plan.supply').focus();
