@@ -8,6 +8,8 @@ import { Verdict, VerdictMark } from './Verdict.tsx';
 import { words } from './words.ts';
 
 export interface FigureProps {
+  /** Unique on the page, and the target of links: the result's path does well. */
+  id?: string | undefined;
   label: string;
   symbol?: string | undefined;
   /** As it stands on the sheet, unit included (`2.40 kHz`), or without, the unit apart. */
@@ -33,7 +35,10 @@ export interface FigureProps {
 export function Figure(props: FigureProps) {
   const { label, symbol, value, unit, size = 'normal', origin = 'worked', was, verdict } = props;
   return (
-    <div className={joined('figure', `figure--${size}`, was !== undefined && 'figure--moved')}>
+    <div
+      id={props.id}
+      className={joined('figure', `figure--${size}`, was !== undefined && 'figure--moved')}
+    >
       <div className="figure__head">
         <span className="figure__label">
           {label}

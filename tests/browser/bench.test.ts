@@ -156,6 +156,26 @@ describe('in a real browser', () => {
     await leave();
   });
 
+  test('a symbol leads on to its own workings on another sheet, and down to what was typed', async () => {
+    const { page, complaints, leave } = await visit(browser, served.address);
+    await openSheet(page, 'carrier', 'Carrier');
+    await page
+      .getByRole('button', { name: /^how\s*: Carrier frequency$/ })
+      .first()
+      .click();
+    await page.locator('.step').getByRole('link', { name: 'Motional capacitance' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Quartz' }).waitFor();
+    const step = page.locator('.step');
+    await step.waitFor();
+    expect(await step.textContent()).toMatch(/resonates with Lm/);
+    await step.getByRole('link', { name: 'Series resonance' }).click();
+    await page.locator('.step', { hasText: 'As given' }).waitFor();
+    await page.locator('.step').getByRole('link', { name: 'Series resonance' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('quartz.fsGiven');
+    expect(complaints).toEqual([]);
+    await leave();
+  });
+
   test('in the projector view the arrow keys step through the workings', async () => {
     const { page, complaints, leave } = await visit(browser, served.address);
     await openSheet(page, 'quartz', 'Quartz');

@@ -33,6 +33,7 @@ export function Result({ of, size, label, verdict, none = 'not to be had' }: Res
   const text = shown(field, value);
   return (
     <Figure
+      id={of}
       label={label ?? field.label}
       symbol={field.symbol}
       value={text === '' ? null : text}

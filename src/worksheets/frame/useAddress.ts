@@ -35,9 +35,23 @@ function followAddress(): void {
     if (!pointed) window.scrollTo(0, 0);
   }
   if (!pointed) return;
+  if (isResult(target)) useBench.getState().openWorking(target);
   requestAnimationFrame(() => {
     const place = document.getElementById(target);
+    for (
+      let fold = place?.closest('details');
+      fold;
+      fold = fold.parentElement?.closest('details')
+    ) {
+      fold.open = true;
+    }
     place?.scrollIntoView({ block: 'center' });
     place?.focus({ preventScroll: true });
   });
+}
+
+/** Does a path name a result, which opens to its workings, and not an entry? */
+function isResult(path: string): boolean {
+  const [key, name = ''] = path.split('.');
+  return stages.some(({ fields }) => fields.key === key && name in fields.results);
 }
