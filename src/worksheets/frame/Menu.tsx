@@ -65,7 +65,7 @@ export function Menu() {
 }
 
 const nextScheme = { auto: 'light', light: 'dark', dark: 'auto' } as const;
-const schemeName = { auto: 'Auto', light: 'Light', dark: 'Dark' } as const;
+const schemeName = { auto: 'Light or dark', light: 'Light', dark: 'Dark' } as const;
 
 async function openFile(file: File): Promise<void> {
   const { openText, tell } = useBench.getState();
