@@ -1,10 +1,19 @@
 import type { Origin, Outcome } from '../engine/fields/kinds.ts';
 import type { Move } from '../engine/rig/moved.ts';
-import { originAt, valueAt, type WorkedInput, type WorkedStage } from '../engine/rig/worked.ts';
+import {
+  originAt,
+  valueAt,
+  type Worked,
+  type WorkedInput,
+  type WorkedStage,
+} from '../engine/rig/worked.ts';
 import { movedBetween, workedOf } from './bench.ts';
 import { type BenchState, useBench } from './store.ts';
 
 const blank: WorkedInput = { text: undefined, value: null, origin: 'typical', wrong: false };
+
+/** The whole worked rig; for what shows many figures at once. */
+export const useWorked = (): Worked => useBench((s) => workedOf(s.rig));
 
 /** One input as typed and as understood. */
 export const useInput = (path: string): WorkedInput =>

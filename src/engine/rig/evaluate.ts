@@ -141,6 +141,7 @@ function run(
     origins: origins ?? {},
     problems: [...entryProblems, ...problems],
     waitsFor: null,
+    root: null,
   };
 }
 
@@ -150,24 +151,27 @@ function wait(
   key: string,
   path: string,
   entryProblems: readonly Problem[],
-): Pick<WorkedStage, 'problems' | 'waitsFor'> {
+): Pick<WorkedStage, 'problems' | 'waitsFor' | 'root'> {
   const [owner = ''] = path.split('.');
   if (owner === key) {
     const own = worked.inputs[path]?.problem;
     const blank: Problem = { field: path, weight: 'stops', says: 'This is needed first.' };
-    return { waitsFor: key, problems: own ? entryProblems : [...entryProblems, blank] };
+    const problems = own ? entryProblems : [...entryProblems, blank];
+    return { waitsFor: key, root: own ?? blank, problems };
   }
   const source = worked.stages[owner];
-  const root = worked.inputs[path]?.problem ?? source?.problems.find((p) => p.weight === 'stops');
-  const waitsFor = worked.inputs[path]?.problem ? owner : (source?.waitsFor ?? owner);
+  const entry = worked.inputs[path]?.problem;
+  const root = entry ?? source?.root ?? source?.problems.find((p) => p.weight === 'stops') ?? null;
+  const waitsFor = entry ? owner : (source?.waitsFor ?? owner);
   return {
     waitsFor,
+    root,
     problems: [
       ...entryProblems,
       {
         field: root?.field ?? path,
         weight: 'stops',
-        says: `Waits for ${titleCase(waitsFor)}: ${root?.says.replace(/^Waits for [^:]+: /, '') ?? 'a figure is missing there.'}`,
+        says: `Waits for ${titleCase(waitsFor)}: ${root?.says ?? 'a figure is missing there.'}`,
       },
     ],
   };

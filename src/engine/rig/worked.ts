@@ -23,6 +23,8 @@ export interface WorkedStage {
   readonly problems: readonly Problem[];
   /** The stage whose answer this one waits for, if it could not be worked. */
   readonly waitsFor: string | null;
+  /** What has to be put right there first, in its own words; null unless it waits. */
+  readonly root: Problem | null;
 }
 
 /** The worked rig: what the evaluator makes of a document. */

@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { workedOf } from '../../store/bench.ts';
-import { useBench } from '../../store/store.ts';
+import { useWorked } from '../../store/hooks.ts';
 import { labelOf, workingsOf } from './steps.ts';
 import { Workings } from './Workings.tsx';
 
@@ -9,10 +8,10 @@ import { Workings } from './Workings.tsx';
  * formula, then the numbers, then the answer, then goes on to the next result; the left arrow back.
  */
 export function Board({ of }: { of: string }) {
-  const rig = useBench((s) => s.rig);
+  const worked = useWorked();
   const [at, setAt] = useState(0);
   const board = useRef<HTMLElement>(null);
-  const steps = workingsOf(workedOf(rig), of);
+  const steps = workingsOf(worked, of);
   const last = steps.length * 3 - 1;
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

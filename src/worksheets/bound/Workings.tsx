@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Step } from '../../design/Step.tsx';
 import { type Unfolded, unfold } from '../../engine/rig/unfold.ts';
-import { workedOf } from '../../store/bench.ts';
+import { useWorked } from '../../store/hooks.ts';
 import { useBench } from '../../store/store.ts';
 import { stageOf } from './steps.ts';
 import type { Typeset } from './typeset.ts';
@@ -18,7 +18,7 @@ type Typesetter = (unfolded: Unfolded) => Typeset;
 
 /** A result's workings: formula, numbers, symbols, source. Its typesetter is fetched when first used. */
 export function Workings({ of, index = 0, reveal = 3 }: WorkingsProps) {
-  const rig = useBench((s) => s.rig);
+  const worked = useWorked();
   const openWorking = useBench((s) => s.openWorking);
   const [typesetter, setTypesetter] = useState<{ typeset: Typesetter } | null>(null);
   useEffect(() => {
@@ -32,7 +32,7 @@ export function Workings({ of, index = 0, reveal = 3 }: WorkingsProps) {
   }, []);
   const [key = '', ...rest] = of.split('.');
   const stage = stageOf(key);
-  const unfolded = stage ? unfold(workedOf(rig), stage, rest.join('.'), index) : null;
+  const unfolded = stage ? unfold(worked, stage, rest.join('.'), index) : null;
   if (!unfolded) return null;
   if (!typesetter) return <p className="workings-wait">Setting the formula…</p>;
   const set = typesetter.typeset(unfolded);

@@ -6,19 +6,21 @@ import { useBench } from '../../store/store.ts';
 
 /** New, open, save, print, and how the page looks. */
 export function Menu() {
-  const state = useBench();
+  const view = useBench((s) => s.view);
+  const scheme = useBench((s) => s.scheme);
+  const { newRig, openRig, setView, setScheme } = useBench.getState();
   const file = useRef<HTMLInputElement>(null);
-  const projector = state.view === 'projector';
+  const projector = view === 'projector';
   return (
     <>
-      <Button onPress={state.newRig}>New rig</Button>
+      <Button onPress={newRig}>New rig</Button>
       <label className="menu-examples">
         <span className="unseen">Open an example</span>
         <select
           value=""
           onChange={(event) => {
             const rig = examples[Number(event.target.value)];
-            if (rig) state.openRig(rig, `Open ${rig.title}`);
+            if (rig) openRig(rig, `Open ${rig.title}`);
           }}
         >
           <option value="" disabled>
@@ -49,16 +51,16 @@ export function Menu() {
       <Button onPress={printAll}>Print</Button>
       <Button
         pressed={projector}
-        onPress={() => state.setView(projector ? 'desk' : 'projector')}
+        onPress={() => setView(projector ? 'desk' : 'projector')}
         label="Large type for a projector; arrow keys step through the workings"
       >
         Projector
       </Button>
       <Button
-        onPress={() => state.setScheme(nextScheme[state.scheme])}
+        onPress={() => setScheme(nextScheme[scheme])}
         label="Light, dark, or as the system says"
       >
-        {schemeName[state.scheme]}
+        {schemeName[scheme]}
       </Button>
     </>
   );

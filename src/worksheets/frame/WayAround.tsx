@@ -3,20 +3,16 @@ import { fieldAt } from '../../engine/rig/fieldAt.ts';
 import { shown } from '../../engine/rig/moved.ts';
 import { stages } from '../../engine/rig/stages.ts';
 import { valueAt } from '../../engine/rig/worked.ts';
-import { movedBetween, workedOf } from '../../store/bench.ts';
-import { standing } from '../../store/hooks.ts';
+import { standing, useMoves, useWorked } from '../../store/hooks.ts';
 import { type SheetKey, useBench } from '../../store/store.ts';
 import { keyFigures } from './keyFigures.ts';
 
 /** The drawing of the rig with its live figures: the way from sheet to sheet. */
 export function WayAround() {
-  const rig = useBench((s) => s.rig);
-  const before = useBench((s) => s.before);
   const current = useBench((s) => s.sheet);
   const show = useBench((s) => s.show);
-  useBench((s) => s.reader);
-  const worked = workedOf(rig);
-  const moves = movedBetween(before, rig);
+  const worked = useWorked();
+  const moves = useMoves();
   const blocks: DrawnBlock[] = stages.map(({ fields: { key, title } }) => ({
     key,
     label: title,
