@@ -18,23 +18,27 @@ const between = (min: number, max: number) => fc.double({ min, max, noNaN: true 
 const many = (n: number, one: fc.Arbitrary<number>) =>
   fc.array(one, { minLength: n, maxLength: n }).map((all) => Float64Array.from(all));
 
-/** Ladders with every part different from its neighbours. */
-const anyLadder: fc.Arbitrary<Ladder> = fc.integer({ min: 2, max: 12 }).chain((n) =>
+/** Ladders of both forms with every part different from its neighbours. */
+const anyLadder: fc.Arbitrary<Ladder> = fc
+  .tuple(fc.integer({ min: 2, max: 12 }), fc.constantFrom('series', 'shunt'))
+  .chain(([n, form]) => ladderOf(n, form));
+
+const ladderOf = (n: number, form: 'series' | 'shunt'): fc.Arbitrary<Ladder> =>
   fc.record({
+    form: fc.constant(form),
     lm: many(n, between(14e-3, 14.001e-3)),
     cm: many(n, fc.constant(2.2337e-14)),
     rm: many(n, between(3, 60)),
     c0: many(n, between(2e-12, 6e-12)),
     series: many(n, fc.oneof(fc.constant(0), between(20e-12, 900e-12))),
     coupling: many(n - 1, between(20e-12, 300e-12)),
-    stray: many(n - 1, between(0, 4e-12)),
+    stray: many(form === 'shunt' ? n : n - 1, between(0, 4e-12)),
     capacitorQ: fc.oneof(fc.constant(Number.POSITIVE_INFINITY), between(50, 1e5)),
     endC: fc.tuple(between(0, 30e-12), between(0, 30e-12)),
     leakage: fc.constant(0),
     source: fc.tuple(between(20, 2000), between(-300, 300)),
     load: fc.tuple(between(20, 2000), between(-300, 300)),
-  }),
-);
+  });
 
 const around = Float64Array.from({ length: 41 }, (_, i) => 8.9995e6 + i * 150);
 const filled = () => new Float64Array(around.length);

@@ -1,4 +1,5 @@
 import type { Ladder } from './ladder.ts';
+import { shuntLadderChain } from './shuntLadderChain.ts';
 
 /** Numbers that `ladderChain` keeps in its state: V, I and their derivatives, complex. */
 export const CHAIN_SIZE = 8;
@@ -18,6 +19,10 @@ export function ladderChain(
   state: Float64Array,
   backwards = false,
 ): void {
+  if (ladder.form === 'shunt') {
+    shuntLadderChain(ladder, f, state, backwards);
+    return;
+  }
   const { lm, cm, rm, c0, series, coupling, stray, endC, capacitorQ } = ladder;
   const w = 2 * Math.PI * f;
   const tan = 1 / capacitorQ;

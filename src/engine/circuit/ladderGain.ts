@@ -1,5 +1,6 @@
 import type { Ladder } from './ladder.ts';
 import { leakyDrive } from './leakyDrive.ts';
+import { shuntPowerGain } from './shuntPowerGain.ts';
 
 const DB = 10 / Math.LN10;
 
@@ -37,6 +38,7 @@ export function powerGainAt(ladder: Ladder, f: number): number {
     const im = scratch[1] as number;
     return (4 * source[0] * load[0]) / (re * re + im * im);
   }
+  if (ladder.form === 'shunt') return shuntPowerGain(ladder, f);
   const { lm, cm, rm, c0, series, coupling, stray, endC, source, load } = ladder;
   const w = 2 * Math.PI * f;
   const perW = 1 / w;

@@ -40,8 +40,19 @@ export function slowGain(ladder: Ladder, f: number): number {
     const lm = ladder.lm[i] ?? 0;
     const cm = ladder.cm[i] ?? 0;
     const arm: Complex = [ladder.rm[i] ?? 0, w * lm - 1 / (w * cm)];
-    series(inverse(add(inverse(arm), [0, w * (ladder.c0[i] ?? 0)])));
+    const crystal = add(inverse(arm), [0, w * (ladder.c0[i] ?? 0)]);
     const c = ladder.series[i] ?? 0;
+    if (ladder.form === 'shunt') {
+      shunt(crystal);
+      shunt(capacitor(c));
+      shunt([0, w * (ladder.stray[i] ?? 0)]);
+      const between = ladder.coupling[i];
+      if (between !== undefined) {
+        series([1 / (w * between * ladder.capacitorQ), -1 / (w * between)]);
+      }
+      continue;
+    }
+    series(inverse(crystal));
     // The series capacitor's loss as a series resistance: the engine's convention.
     if (c > 0) series([1 / (w * c * ladder.capacitorQ), -1 / (w * c)]);
     if (i < ladder.coupling.length) {
