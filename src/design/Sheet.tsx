@@ -4,6 +4,8 @@ interface SheetProps {
   title: string;
   /** The question that this sheet answers. */
   asks?: string;
+  /** The leaves of a sheet that has several. */
+  leaves?: ReactNode;
   /** The live sentence at its head. */
   lead?: ReactNode;
   /** The figure that matters most: a `<Figure size="main">`, beside the lead on a wide page. */
@@ -16,7 +18,7 @@ interface SheetProps {
 }
 
 /** One worksheet. */
-export function Sheet({ title, asks, lead, main, moved, children, foot }: SheetProps) {
+export function Sheet({ title, asks, leaves, lead, main, moved, children, foot }: SheetProps) {
   return (
     <main className="sheet" id="sheet" tabIndex={-1}>
       <div className="sheet__opening">
@@ -25,6 +27,7 @@ export function Sheet({ title, asks, lead, main, moved, children, foot }: SheetP
             <h1 className="sheet__title">{title}</h1>
             {asks !== undefined && <p className="sheet__asks">{asks}</p>}
           </header>
+          {leaves}
           {lead}
         </div>
         {main}

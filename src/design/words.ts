@@ -36,6 +36,13 @@ export const words = {
   wholeRig: 'the whole rig',
   skip: 'To the sheet',
   suffixes: 'Put a prefix after the number',
+  openFile: 'Open a file…',
+  clear: 'Clear',
+  run: 'Work it out',
+  again: 'Work it out anew',
+  stop: 'Stop',
+  fromBefore: 'From before the last change',
+  underWay: (what: string, percent: number) => `${what}: ${percent} %`,
   chart: {
     audioHz: 'audio, Hz',
     audio: 'audio',

@@ -14,7 +14,13 @@ interface Step {
 export type SheetKey =
   | 'plan'
   | 'quartz'
+  | 'measure'
+  | 'sweep'
+  | 'bag'
   | 'filter'
+  | 'ends'
+  | 'yield'
+  | 'compare'
   | 'carrier'
   | 'transmit'
   | 'output'
@@ -40,7 +46,7 @@ export interface BenchState {
   readonly past: readonly Step[];
   /** Not saved. */
   readonly future: readonly Step[];
-  /** In the address: which sheet is open. */
+  /** In the address: which sheet is open, and which leaf of it. */
   readonly sheet: SheetKey;
   /** Saved as a preference. */
   readonly view: 'desk' | 'projector';

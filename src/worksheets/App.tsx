@@ -1,9 +1,13 @@
 import { useEffect } from 'react';
 import { Page } from '../design/Page.tsx';
+import { allLeaves, sheetOf } from '../engine/rig/leaves.ts';
 import { stages } from '../engine/rig/stages.ts';
 import { useBench } from '../store/store.ts';
+import { BagLeaf } from './bag/BagLeaf.tsx';
 import { BenchSheet } from './bench/BenchSheet.tsx';
 import { CarrierSheet } from './carrier/CarrierSheet.tsx';
+import { CompareLeaf } from './compare/CompareLeaf.tsx';
+import { EndsLeaf } from './ends/EndsLeaf.tsx';
 import { FilterSheet } from './filter/FilterSheet.tsx';
 import { Foot } from './frame/Foot.tsx';
 import { Menu } from './frame/Menu.tsx';
@@ -13,18 +17,27 @@ import './frame/frame.css';
 import { Undo } from './frame/Undo.tsx';
 import { useAddress } from './frame/useAddress.ts';
 import { WayAround } from './frame/WayAround.tsx';
+import { MeasureLeaf } from './measure/MeasureLeaf.tsx';
 import { OutputSheet } from './output/OutputSheet.tsx';
 import { PathSheet } from './path/PathSheet.tsx';
 import { PlanSheet } from './plan/PlanSheet.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
+import { SweepLeaf } from './sweep/SweepLeaf.tsx';
 import { TransmitSheet } from './transmit/TransmitSheet.tsx';
 import { WindingsSheet } from './windings/WindingsSheet.tsx';
+import { YieldLeaf } from './yield/YieldLeaf.tsx';
 
 const sheets = {
   plan: PlanSheet,
   quartz: QuartzSheet,
+  measure: MeasureLeaf,
+  sweep: SweepLeaf,
+  bag: BagLeaf,
   filter: FilterSheet,
+  ends: EndsLeaf,
+  yield: YieldLeaf,
+  compare: CompareLeaf,
   carrier: CarrierSheet,
   transmit: TransmitSheet,
   output: OutputSheet,
@@ -48,7 +61,7 @@ export function App() {
     else dataset.scheme = scheme;
   }, [view, scheme]);
   const Current = sheets[current];
-  const here = stages.find((s) => s.fields.key === current)?.fields.title ?? current;
+  const here = stages.find((s) => s.fields.key === sheetOf(current))?.fields.title ?? current;
   return (
     <Page
       title={<RigTitle />}
@@ -60,7 +73,10 @@ export function App() {
     >
       <Notices />
       {printing ? (
-        Object.entries(sheets).map(([key, Sheet]) => <Sheet key={key} />)
+        allLeaves.map((key) => {
+          const Leaf = sheets[key as keyof typeof sheets];
+          return <Leaf key={key} />;
+        })
       ) : (
         <Current key={current} />
       )}

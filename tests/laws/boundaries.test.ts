@@ -13,6 +13,17 @@ const may: readonly (readonly [folder: string, others: readonly string[]])[] = [
     ['src/engine/quantity', 'src/engine/circuit', 'src/engine/data', 'src/engine/fields'],
   ],
   ['src/engine/rig', ['src/engine/quantity', 'src/engine/fields', 'src/engine/stages']],
+  [
+    'src/engine/errands',
+    [
+      'src/engine/quantity',
+      'src/engine/circuit',
+      'src/engine/data',
+      'src/engine/fields',
+      'src/engine/stages',
+      'src/engine/rig',
+    ],
+  ],
   ['src/store', ['src/engine']],
   ['src/workers', ['src/engine']],
   ['src/design', ['src/engine/quantity']],

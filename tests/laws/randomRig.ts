@@ -12,6 +12,7 @@ export const inputFields: readonly (readonly [string, InputField])[] = stages.fl
 
 /** Text that a user might have typed into a field, within its range or its typical band. */
 export function textFor(field: InputField): fc.Arbitrary<string> {
+  if (field.kind === 'pasted') return pastedText(field.longest);
   if (field.kind === 'choice') return fc.constantFrom(...Object.keys(field.options));
   if (field.kind === 'count') {
     const [min, max] = field.range ?? [1, 10];
@@ -25,6 +26,21 @@ export function textFor(field: InputField): fc.Arbitrary<string> {
     .map((n) => n / 1_000_000)
     .map((t) => formatTrimmed(low > 0 ? low * (high / low) ** t : low + (high - low) * t, unit, 6));
 }
+
+/** Lines of words and numbers, and now and then anything at all. */
+const pastedText = (longest: number): fc.Arbitrary<string> => {
+  const cell = fc.oneof(
+    fc.constantFrom('7.2M', '7199.95 kHz', '30m', '12', '4p7', 'X3', '100p', '# MHz S DB R 50', ''),
+    fc.double({ min: 0, max: 1e7, noNaN: true }).map(String),
+    fc.string({ maxLength: 8 }),
+  );
+  return fc
+    .array(
+      fc.array(cell, { maxLength: 5 }).map((cells) => cells.join(',')),
+      { maxLength: 12 },
+    )
+    .map((lines) => lines.join('\n').slice(0, longest));
+};
 
 function near(value: number | null | undefined): [number, number] | null {
   if (value === null || value === undefined || value <= 0) return null;

@@ -4,6 +4,7 @@ import type { InputField } from '../../src/engine/fields/kinds.ts';
 /** Any value that a field accepts, ends of its range included; blank where it may be blank. */
 export function anyValue(field: InputField): fc.Arbitrary<number | string | null> {
   if (field.kind === 'choice') return fc.constantFrom(...Object.keys(field.options));
+  if (field.kind === 'pasted') return fc.constant(null);
   const [low, high] = field.range ?? [0, 1];
   const inside = fc
     .double({ min: 0, max: 1, noNaN: true })

@@ -5,6 +5,7 @@ import type {
   InputField,
   List,
   Model,
+  Pasted,
   Quantity,
   ResultField,
   Table,
@@ -57,6 +58,11 @@ export const choice = <const F extends Bare<Choice>>(f: F): F & { kind: 'choice'
   ...f,
   kind: 'choice',
 });
+
+/** Text of several lines; blank until something is pasted. */
+export const pasted = <const F extends Omit<Bare<Pasted>, 'default'>>(
+  f: F,
+): F & { kind: 'pasted'; default: null } => ({ ...f, kind: 'pasted', default: null });
 
 /** A sentence or name. */
 export const words = <const F extends Bare<Words>>(f: F): F & { kind: 'words' } => ({

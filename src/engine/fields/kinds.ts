@@ -50,6 +50,15 @@ export interface Choice extends Said {
   readonly default?: string | null;
 }
 
+/** Text of several lines, pasted or read from a file, that a stage takes apart itself. */
+export interface Pasted extends Said {
+  readonly kind: 'pasted';
+  /** Most characters that are kept. */
+  readonly longest: number;
+  /** Always blank until something is pasted. */
+  readonly default: null;
+}
+
 /** A sentence or name worked out by a stage. */
 export interface Words extends Said {
   readonly kind: 'words';
@@ -86,7 +95,7 @@ export interface Model<T = unknown> extends Said {
   readonly shape?: T;
 }
 
-export type InputField = Quantity | Count | Choice;
+export type InputField = Quantity | Count | Choice | Pasted;
 export type ResultField = Quantity | Count | Choice | Words | List | Table | Curve | Model;
 export type Field = InputField | ResultField;
 
@@ -95,7 +104,7 @@ export type ValueOf<F> = F extends { kind: 'quantity' | 'count' }
   ? number
   : F extends { kind: 'choice'; options: infer O }
     ? keyof O & string
-    : F extends { kind: 'words' }
+    : F extends { kind: 'words' | 'pasted' }
       ? string
       : F extends { kind: 'list' }
         ? readonly number[]

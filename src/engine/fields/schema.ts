@@ -13,7 +13,7 @@ function entrySchema(field: InputField) {
   const text =
     field.kind === 'choice'
       ? z.enum(Object.keys(field.options) as [string, ...string[]])
-      : z.string().max(LONGEST_TEXT);
+      : z.string().max(field.kind === 'pasted' ? field.longest : LONGEST_TEXT);
   return z.strictObject({
     text: text.describe(`${field.label}. ${field.help}`),
     from: z.enum(['typed', 'measured']).optional(),

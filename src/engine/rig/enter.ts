@@ -31,6 +31,11 @@ export function enter(
       ? { text, value: text, origin, wrong: false }
       : wrong(`“${text}” is none of: ${Object.values((field as Choice).options).join(', ')}.`);
   }
+  if (field.kind === 'pasted') {
+    return text.length <= field.longest
+      ? { text, value: text, origin, wrong: false }
+      : wrong(`${field.label}: ${text.length} characters are too many, ${field.longest} are kept.`);
+  }
   const unit = field.kind === 'count' ? '1' : field.unit;
   const reading = read(text, unit, across === undefined ? {} : { across });
   if (reading.kind === 'wrong') return wrong(reading.says);

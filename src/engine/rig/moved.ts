@@ -39,6 +39,14 @@ export function shown(field: Field, value: unknown): string {
     return format(value, field.unit, field.digits);
   }
   if (field.kind === 'count') return String(value);
+  if (field.kind === 'pasted') return linesOf(String(value));
   if (field.kind === 'choice') return field.options[String(value)] ?? String(value);
   return field.kind === 'words' ? String(value) : '';
+}
+
+/** How much text there is; itself where it is short. */
+function linesOf(text: string): string {
+  const lines = text.split(/\r\n|\r|\n/).filter((line) => line.trim() !== '');
+  if (lines.length === 1 && text.length <= 60) return text.trim();
+  return `${lines.length} ${lines.length === 1 ? 'line' : 'lines'}`;
 }

@@ -1,10 +1,13 @@
 import type { ReactNode } from 'react';
 import { Disclosure } from '../../design/Disclosure.tsx';
+import { Leaves } from '../../design/Leaves.tsx';
 import { Moved } from '../../design/Moved.tsx';
 import { Problem } from '../../design/Problem.tsx';
 import { Sentence } from '../../design/Sentence.tsx';
 import { Sheet } from '../../design/Sheet.tsx';
 import { fieldAt } from '../../engine/rig/fieldAt.ts';
+import { allLeaves, leavesOf, sheetOf } from '../../engine/rig/leaves.ts';
+import { shown } from '../../engine/rig/moved.ts';
 import { stages } from '../../engine/rig/stages.ts';
 import { useMoves, useStage } from '../../store/hooks.ts';
 import { type SheetKey, useBench } from '../../store/store.ts';
@@ -22,12 +25,14 @@ interface SheetFrameProps {
 
 /** What every worksheet has: title, live sentence, what moved, problems, model limits, the way on. */
 export function SheetFrame({ stage: key, lead, main, children }: SheetFrameProps) {
-  const fields = stages.find((s) => s.fields.key === key)?.fields;
+  const fields = fieldsOf(key);
   const view = useBench((s) => s.view);
+  const sheet = sheetOf(key);
   return (
     <Sheet
-      title={fields?.title ?? key}
+      title={titleOf(sheet)}
       asks={fields?.asks ?? ''}
+      leaves={<LeafRow of={sheet} current={key} />}
       lead={<Sentence>{lead}</Sentence>}
       main={main}
       moved={<LastChange />}
@@ -50,7 +55,10 @@ function LastChange() {
   const rig = useBench((s) => s.rig);
   const before = useBench((s) => s.before);
   if (rig === before || !cause || cause.path === null) return null;
-  const now = cause.path in rig.entries ? rig.entries[cause.path]?.text : 'as typical';
+  const field = fieldAt(cause.path);
+  const text = rig.entries[cause.path]?.text;
+  const now =
+    text === undefined ? 'as typical' : field?.kind === 'pasted' ? shown(field, text) : text;
   return (
     <Moved
       cause={`${cause.label}: ${now}`}
@@ -91,13 +99,37 @@ function Problems({ of }: { of: string }) {
   });
 }
 
-/** The sheets before and after. */
-function WayOn({ from }: { from: string }) {
-  const at = stages.findIndex((s) => s.fields.key === from);
-  const before = stages[at - 1]?.fields;
-  const after = stages[at + 1]?.fields;
+/** The leaves of the sheet, where it has more than one. */
+function LeafRow({ of, current }: { of: string; current: string }) {
+  const leaves = leavesOf(of);
+  if (leaves.length < 2) return null;
   return (
-    <nav className="way-on" aria-label="Next and previous sheet">
+    <Leaves
+      label={`Leaves of ${titleOf(of)}`}
+      items={leaves.map((leaf) => ({
+        key: leaf,
+        href: `#${leaf}`,
+        label: leaf === of ? (leafNames[leaf] ?? titleOf(leaf)) : titleOf(leaf),
+      }))}
+      current={current}
+    />
+  );
+}
+
+/** What the first leaf of a sheet is called beside the others. */
+const leafNames: Readonly<Record<string, string>> = { quartz: 'Figures', filter: 'Design' };
+
+const fieldsOf = (key: string | undefined) => stages.find((s) => s.fields.key === key)?.fields;
+
+const titleOf = (key: string) => fieldsOf(key)?.title ?? key;
+
+/** The leaves before and after. */
+function WayOn({ from }: { from: string }) {
+  const at = allLeaves.indexOf(from);
+  const before = fieldsOf(allLeaves[at - 1]);
+  const after = fieldsOf(allLeaves[at + 1]);
+  return (
+    <nav className="way-on" aria-label="Next and previous sheet or leaf">
       {before ? <a href={`#${before.key}`}>← {before.title}</a> : <span />}
       {after ? (
         <a href={`#${after.key}`}>

@@ -1,5 +1,6 @@
 import { Drawing, type DrawnBlock } from '../../design/drawing/Drawing.tsx';
 import { fieldAt } from '../../engine/rig/fieldAt.ts';
+import { leavesOf, sheetOf, sheets } from '../../engine/rig/leaves.ts';
 import { shown } from '../../engine/rig/moved.ts';
 import { stages } from '../../engine/rig/stages.ts';
 import { valueAt } from '../../engine/rig/worked.ts';
@@ -13,20 +14,20 @@ export function WayAround() {
   const show = useBench((s) => s.show);
   const worked = useWorked();
   const moves = useMoves();
-  const blocks: DrawnBlock[] = stages.map(({ fields: { key, title } }) => ({
+  const blocks: DrawnBlock[] = sheets.map((key) => ({
     key,
-    label: title,
+    label: stages.find((s) => s.fields.key === key)?.fields.title ?? key,
     figures: (keyFigures[key] ?? []).flatMap(({ path, word }) => {
       const field = fieldAt(path);
       const text = field ? shown(field, valueAt(worked, path)) : '';
       return text === '' ? [] : [word === undefined ? text : `${word} ${text}`];
     }),
     state: standing(worked.stages[key]),
-    moved: moves.some((move) => move.path.startsWith(`${key}.`)),
+    moved: moves.some((move) => leavesOf(key).some((leaf) => move.path.startsWith(`${leaf}.`))),
   }));
   const choose = (key: string) => {
     show(key as SheetKey);
     window.scrollTo(0, 0);
   };
-  return <Drawing blocks={blocks} current={current} onChoose={choose} />;
+  return <Drawing blocks={blocks} current={sheetOf(current)} onChoose={choose} />;
 }

@@ -1,0 +1,4 @@
+import type { Errand } from './errand.ts';
+
+/** All errands by their key. */
+export const errands: readonly Errand[] = [];
