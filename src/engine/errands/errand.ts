@@ -16,23 +16,29 @@ export interface Errand<A = unknown> {
   /** Name to path, with `?` where the value may be missing. */
   readonly reads: Readonly<Record<string, string>>;
   // biome-ignore lint/suspicious/noExplicitAny: a list cannot know each errand's own type
-  readonly work: (seen: any, share: Share) => Generator<number, A, void>;
+  readonly work: (seen: any, share: Share) => Generator<number, unknown, void>;
   /** Into how many parts the work may be split. */
   readonly shares: number;
-  readonly merge: (parts: readonly A[]) => A;
+  /** Makes the answer of what the shares found, in order; called with a single part as well. */
+  // biome-ignore lint/suspicious/noExplicitAny: a list cannot know each errand's own type
+  readonly merge: (parts: readonly any[]) => A;
 }
 
-/** Ties the parts of an errand together and checks their types. `of` names the fields it may read. */
+/**
+ * Ties the parts of an errand together and checks their types. `of` names the fields it may read.
+ * What a share finds may be of another type than the answer, if `split` says how to put it together.
+ */
 export function errand<
   const S extends readonly StageFields[],
   const R extends Readonly<Record<string, ReadPath<S[number]>>>,
-  A,
+  P,
+  A = P,
 >(parts: {
   key: string;
   of: S;
   reads: R;
-  work: (seen: Seen<S[number], R>, share: Share) => Generator<number, A, void>;
-  split?: { shares: number; merge: (parts: readonly A[]) => A };
+  work: (seen: Seen<S[number], R>, share: Share) => Generator<number, P, void>;
+  split?: { shares: number; merge: (parts: readonly P[]) => A };
 }): Errand<A> {
   const { key, reads, work, split } = parts;
   return {
@@ -40,6 +46,6 @@ export function errand<
     reads,
     work,
     shares: split?.shares ?? 1,
-    merge: split?.merge ?? (([only]) => only as A),
+    merge: split?.merge ?? (([only]) => only as unknown as A),
   };
 }

@@ -44,9 +44,9 @@ export function buildFigures(
   const target = best - 3;
   const last = gain.length - 1;
   let first = 0;
-  while (first < last && (gain[first] as number) < target) first += 1;
+  while (first < last && !reaches(frequency, gain, first, target)) first += 1;
   let end = last;
-  while (end > 0 && (gain[end] as number) < target) end -= 1;
+  while (end > 0 && !reaches(frequency, gain, end, target)) end -= 1;
   const low = edge(ladder, frequency, gain, target, first, -1);
   const high = edge(ladder, frequency, gain, target, end, 1);
   out[0] = high - low;
@@ -70,6 +70,15 @@ function peakOf(frequency: Float64Array, gain: Float64Array): number {
     if (top > best) best = top;
   }
   return best;
+}
+
+/** Whether a point, or a hump whose greatest point it is, reaches a level. */
+function reaches(frequency: Float64Array, gain: Float64Array, i: number, target: number): boolean {
+  const here = gain[i] as number;
+  if (here >= target) return true;
+  if (here < target - 0.5 || i === 0 || i + 1 === gain.length) return false;
+  const top = here > (gain[i - 1] as number) && here > (gain[i + 1] as number);
+  return top && turningPoint(frequency, gain, i) >= target;
 }
 
 /** Height of the parabola through a point and its neighbours, at its top or bottom. */
