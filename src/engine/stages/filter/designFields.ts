@@ -1,0 +1,40 @@
+import { quantity } from '../../fields/declare.ts';
+
+/** The exact design: what everything follows from. */
+export const designResults = {
+  ends: quantity({
+    label: 'End resistance',
+    symbol: 'R_end',
+    unit: 'Ω',
+    digits: 3,
+    help: 'What the filter wants to see on both sides. Wrong ends are the commonest fault of all.',
+  }),
+  halfSpan: quantity({
+    label: 'Half the reactance span',
+    symbol: 'h',
+    unit: 'Ω',
+    digits: 4,
+    help: 'The crystal’s reactance rises by twice this over the passband; every part follows from it.',
+  }),
+  largestSum: quantity({
+    label: 'Largest mesh sum',
+    symbol: 'a',
+    unit: '1',
+    digits: 4,
+    help: 'The two couplings of a mesh added up. The mesh that has most needs no series capacitor.',
+  }),
+  endQ: quantity({
+    label: 'End Q, normalised',
+    symbol: 'q',
+    unit: '1',
+    digits: 4,
+    help: 'How strongly the ends load the first and last crystal.',
+  }),
+  alignment: quantity({
+    label: 'Mesh frequency',
+    symbol: 'f_mesh',
+    unit: 'Hz',
+    digits: 8,
+    help: 'Where each mesh resonates with its neighbours held open: the middle of the passband by reactance.',
+  }),
+};
