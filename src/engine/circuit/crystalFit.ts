@@ -1,0 +1,140 @@
+import { crystalFitStarts } from './crystalFitStart.ts';
+import { crystalSweepAt, NEPER, SWEEP, SWEEP_POINT, SWEEP_SIZE } from './crystalSweep.ts';
+import { addHeldC0, sweepCovariance } from './sweepCovariance.ts';
+import { lowest, type SweepState } from './sweepDescent.ts';
+import { highestRow, rowsThatCount, type SweepRows } from './sweepRows.ts';
+import { weighed } from './sweepWeights.ts';
+
+/** A sweep through a crystal, and what is known beforehand. */
+export interface CrystalFitTask {
+  /** Hz, rising. */
+  readonly frequency: Float64Array;
+  /** dB against a through connection. */
+  readonly level: Float64Array;
+  /** rad; null to fit the level alone. With it a constant phase is fitted as well. */
+  readonly phase: Float64Array | null;
+  /** Resistance at each side of the crystal, Ω. */
+  readonly rt: number;
+  /** Holder capacitance where the sweep does not tell it, and how far off that may be, F. */
+  readonly c0: number;
+  readonly c0Spread: number;
+  /** `fit`: from the sweep if it tells; `hold`: as given. */
+  readonly c0From: 'fit' | 'hold';
+  /** Capacitance from each side of the crystal to ground, F. */
+  readonly shunt: number;
+  readonly freeShunt: boolean;
+  readonly freeLevel: boolean;
+}
+
+export interface CrystalFit {
+  /** Hz; H; Ω; F; F; dB; rad. */
+  readonly fs: number;
+  readonly lm: number;
+  readonly rm: number;
+  readonly c0: number;
+  readonly shunt: number;
+  readonly level: number;
+  readonly phase: number;
+  /**
+   * Covariance of the parameters by `SWEEP` (of ln Lm, not Lm), 7 × 7; zero where held. What a
+   * held C0 may be off is in it.
+   */
+  readonly covariance: Float64Array;
+  /** The sweep does not tell C0: it was held. */
+  readonly c0Held: boolean;
+  /** Root mean square of what the fit leaves, dB; with phase: of dB and phase alike. */
+  readonly rms: number;
+  /** The same, divided by what is left after as many parameters as were fitted. */
+  readonly spread: number;
+  /** Parameters fitted. */
+  readonly free: number;
+  /** Rows that count less, being far off the rest. */
+  readonly discounted: number;
+  /** The fitted level at each row, dB. */
+  readonly fitted: Float64Array;
+  /** The fit came to rest. */
+  readonly rest: boolean;
+}
+
+/**
+ * Fits the equivalent circuit of a crystal to a sweep through it, by least squares of the level in
+ * dB (and of the phase, in the same measure), after Levenberg and Marquardt.
+ *
+ * Sources: D. Marquardt, J. SIAM 11 (1963) 431; standard errors from the covariance s²(JᵀJ)⁻¹:
+ * Press et al., Numerical Recipes, section 15.4. Rows that scatter more weigh less.
+ *
+ * @param task at least as many rows as parameters and one more, the highest neither first nor last
+ */
+export function crystalFit(task: CrystalFitTask): CrystalFit {
+  const { frequency, level, phase } = task;
+  const peak = highestRow(level);
+  const reference = frequency[peak] as number;
+  const rows: SweepRows = {
+    offset: frequency.map((f) => f - reference),
+    level,
+    phase,
+    weight: new Float64Array(frequency.length).fill(1),
+    trust: new Float64Array(frequency.length).fill(1),
+    reference,
+    rt: task.rt,
+  };
+  const starts = crystalFitStarts({ ...rows, peak, c0: task.c0, shunt: task.shunt });
+  const free = [SWEEP.fs, SWEEP.lnLm, SWEEP.rm] as number[];
+  if (task.freeLevel) free.push(SWEEP.level);
+  if (task.freeShunt) free.push(SWEEP.shunt);
+  if (phase !== null) free.push(SWEEP.phase);
+  const withC0 = [...free, SWEEP.c0];
+
+  let c0Held = task.c0From === 'hold';
+  let found = c0Held ? null : lowest(rows, starts, withC0);
+  if (found !== null) {
+    found = weighed(rows, found, withC0);
+    const variance = sweepCovariance(rows, found, withC0)[SWEEP.c0 * (SWEEP_SIZE + 1)] as number;
+    // A sweep that knows it worse than was known before does not tell it.
+    c0Held = !((found.p[SWEEP.c0] as number) > 0 && Math.sqrt(variance) < task.c0Spread);
+  }
+  if (found === null || c0Held) {
+    const held = starts.map((p) => p.with(SWEEP.c0, task.c0));
+    if (found !== null) held.unshift(found.p.with(SWEEP.c0, task.c0));
+    rows.weight.fill(1);
+    rows.trust.fill(1);
+    found = weighed(rows, lowest(rows, held, free), free);
+  }
+  return answer(task, rows, found, c0Held ? free : withC0, c0Held);
+}
+
+const point = new Float64Array(SWEEP_POINT);
+
+function answer(
+  task: CrystalFitTask,
+  rows: SweepRows,
+  state: SweepState,
+  free: readonly number[],
+  c0Held: boolean,
+): CrystalFit {
+  const { p, rest } = state;
+  const covariance = sweepCovariance(rows, state, free);
+  if (c0Held) addHeldC0(rows, state, free, task.c0Spread, covariance);
+  const fitted = rows.offset.map((offset) => {
+    crystalSweepAt(p, rows.reference, offset, rows.rt, point);
+    return (point[0] as number) * NEPER;
+  });
+  const count = rowsThatCount(rows);
+  return {
+    fs: rows.reference + (p[SWEEP.fs] as number),
+    lm: Math.exp(p[SWEEP.lnLm] as number),
+    rm: p[SWEEP.rm] as number,
+    c0: p[SWEEP.c0] as number,
+    shunt: p[SWEEP.shunt] as number,
+    level: p[SWEEP.level] as number,
+    phase: p[SWEEP.phase] as number,
+    covariance,
+    c0Held,
+    rms: NEPER * Math.sqrt(state.sum / count),
+    spread: NEPER * Math.sqrt(state.sum / Math.max(1, count - free.length)),
+    free: free.length,
+    discounted: rows.trust.filter((trust) => trust < 1).length,
+    fitted,
+    rest,
+  };
+}
