@@ -101,14 +101,39 @@ function rippleOf(
   first: number,
   end: number,
 ): number {
-  let deepest = 0;
+  let lowest = best;
   for (let i = Math.max(first, 1); i <= end && i + 1 < gain.length; i += 1) {
     const here = gain[i] as number;
-    if (here > (gain[i - 1] as number) || here > (gain[i + 1] as number)) continue;
-    const depth = best - turningPoint(frequency, gain, i);
-    if (depth > deepest) deepest = depth;
+    const before = gain[i - 1] as number;
+    const after = gain[i + 1] as number;
+    if (here <= before && here <= after) {
+      lowest = Math.min(lowest, turningPoint(frequency, gain, i));
+    } else if (i + 2 < gain.length && levelsOff(before, here, after, gain[i + 2] as number)) {
+      lowest = Math.min(lowest, hollowBetween(frequency, gain, i) ?? lowest);
+    }
   }
-  return deepest > SHALLOWEST ? deepest : 0;
+  return best - lowest > SHALLOWEST ? best - lowest : 0;
+}
+
+/** Whether a slope is less steep between two points than on both sides: a hollow may hide there. */
+function levelsOff(a: number, b: number, c: number, d: number): boolean {
+  const step = Math.abs(c - b);
+  return step < Math.abs(b - a) && step < Math.abs(d - c) && (b - a) * (d - c) > 0;
+}
+
+/** Bottom of a hollow of the cubic between a point and the next; null where there is none. */
+function hollowBetween(frequency: Float64Array, gain: Float64Array, i: number): number | null {
+  const from = frequency[i] as number;
+  const step = ((frequency[i + 1] as number) - from) / 16;
+  let before = gain[i] as number;
+  let here = cubic(frequency, gain, i - 1, from + step);
+  for (let k = 2; k <= 16; k += 1) {
+    const after = cubic(frequency, gain, i - 1, from + k * step);
+    if (here < before && here < after) return here;
+    before = here;
+    here = after;
+  }
+  return null;
 }
 
 /** Where the response falls through a level between a point above it and the next one outward. */
