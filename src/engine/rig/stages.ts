@@ -1,4 +1,5 @@
 import type { Stage } from '../fields/stage.ts';
+import { bag } from '../stages/bag/stage.ts';
 import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
@@ -13,6 +14,7 @@ import { windings } from '../stages/windings/stage.ts';
 /** The stages in the order in which they are worked. A stage reads only those before it. */
 export const stages: readonly Stage[] = [
   plan,
+  bag,
   quartz,
   filter,
   carrier,

@@ -1,0 +1,2 @@
+/** What Bag reads: its own list. */
+export const bagReads = { crystals: 'bag.crystals?' } as const;
