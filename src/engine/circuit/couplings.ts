@@ -1,8 +1,20 @@
+import { besselPoles } from './besselPoles.ts';
 import { bracketedRoot } from './bracketedRoot.ts';
+import { doubledEnds } from './doubledEnds.ts';
+import { gaussianPoles } from './gaussianPoles.ts';
+import { ladderFromPoles } from './ladderFromPoles.ts';
+import { linearPhasePoles } from './linearPhasePoles.ts';
+import type { Pole } from './poles.ts';
 import { butterworth, chebyshev, type Prototype } from './prototype.ts';
 
-/** Filter families by shape: `equal` has all coupling capacitors alike, for least loss. */
-export type Family = 'butterworth' | 'chebyshev' | 'equal';
+/** Filter families that are known by their poles alone; linear phase with its ripple in degrees. */
+export type PoleFamily = 'bessel' | 'gaussian' | 'linear005' | 'linear05';
+
+/**
+ * Filter families by shape. `equal` has all coupling capacitors alike, for least loss; `doubled` has
+ * them alike too, and two crystals side by side at each end, which evens out the ripple.
+ */
+export type Family = 'butterworth' | 'chebyshev' | PoleFamily | 'equal' | 'doubled';
 
 /**
  * A chain of coupled resonators, normalised to half of the −3 dB (half power) bandwidth:
@@ -12,21 +24,46 @@ export interface Couplings {
   readonly k: readonly number[];
   readonly qSource: number;
   readonly qLoad: number;
+  /** Crystals side by side at each position; one everywhere if left out. */
+  readonly parallel?: readonly number[];
 }
+
+const poles: Readonly<Record<PoleFamily, (n: number) => Pole[]>> = {
+  bessel: besselPoles,
+  gaussian: gaussianPoles,
+  linear005: (n) => linearPhasePoles(n, (0.05 * Math.PI) / 180),
+  linear05: (n) => linearPhasePoles(n, (0.5 * Math.PI) / 180),
+};
+
+/** What does not depend on the rig is worked once. */
+const known = new Map<string, Couplings>();
 
 /**
  * Couplings of a family, normalised to its half-power bandwidth.
  *
- * @param n number of resonators, 2 or more
+ * @param n number of resonators, 2 to 12
  * @param ripple dB, for Chebyshev only, 0.001 to 3
  * @source Matthaei, Young & Jones, 1964, section 11.02; `equal`: S. B. Cohn, Dissipation Loss in
  * Multiple-Coupled-Resonator Filters, Proc. IRE 47, 1959 (all g equal to 1)
  */
 export function couplings(family: Family, n: number, ripple: number): Couplings {
-  if (family === 'butterworth') return fromPrototype(butterworth(n));
   if (family === 'chebyshev') return fromPrototype(chebyshev(n, ripple));
-  const all = { k: Array<number>(n - 1).fill(1), qSource: 1, qLoad: 1 };
-  return rescale(all, halfPowerOf(all));
+  const key = `${family} ${n}`;
+  const before = known.get(key);
+  if (before) return before;
+  const made = withoutRipple(family, n);
+  known.set(key, made);
+  return made;
+}
+
+function withoutRipple(family: Exclude<Family, 'chebyshev'>, n: number): Couplings {
+  if (family === 'butterworth') return fromPrototype(butterworth(n));
+  if (family === 'doubled') return doubledEnds(n);
+  if (family === 'equal') {
+    const all = { k: Array<number>(n - 1).fill(1), qSource: 1, qLoad: 1 };
+    return rescale(all, halfPowerOf(all));
+  }
+  return fromPrototype({ g: ladderFromPoles(poles[family](n)), halfPower: 1 });
 }
 
 /** Couplings from a low-pass prototype: k = 1/√(g g′), q = product of the end pair. */
