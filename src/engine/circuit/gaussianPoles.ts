@@ -20,7 +20,7 @@ const DB = 10 / Math.LN10;
  * loss as a ratio of powers is a polynomial in ω², found by exchange of the points of touch.
  *
  * The definition was read off the published tables (n 3 to 10), which it gives to their last digit;
- * 2, 11 and 12 poles are the same definition carried on. Two poles overstep the limit 0 by 0.013 dB.
+ * 2, 11 and 12 poles are the same definition carried on. Two poles overstep the limit 0 by 0.06 dB.
  *
  * @param n number of poles, 2 to 12
  * @source tables of transitional filters, Gaussian to 6 dB: A. I. Zverev, Handbook of Filter
