@@ -1,4 +1,5 @@
 import type { Errand } from './errand.ts';
+import { yieldErrand } from './yield/errand.ts';
 
 /** All errands by their key. */
-export const errands: readonly Errand[] = [];
+export const errands: readonly Errand[] = [yieldErrand];

@@ -10,6 +10,7 @@ import { quartz } from '../stages/quartz/stage.ts';
 import { receive } from '../stages/receive/stage.ts';
 import { transmit } from '../stages/transmit/stage.ts';
 import { windings } from '../stages/windings/stage.ts';
+import { yields } from '../stages/yield/stage.ts';
 
 /** The stages in the order in which they are worked. A stage reads only those before it. */
 export const stages: readonly Stage[] = [
@@ -18,6 +19,7 @@ export const stages: readonly Stage[] = [
   quartz,
   filter,
   carrier,
+  yields,
   transmit,
   output,
   windings,
