@@ -1,8 +1,8 @@
 import { crystalFitStarts } from './crystalFitStart.ts';
 import { crystalSweepAt, NEPER, SWEEP, SWEEP_POINT, SWEEP_SIZE } from './crystalSweep.ts';
-import { addHeldC0, sweepCovariance } from './sweepCovariance.ts';
-import { lowest, type SweepState } from './sweepDescent.ts';
-import { highestRow, rowsThatCount, type SweepRows } from './sweepRows.ts';
+import { heldDoubt, sweepCovariance } from './sweepCovariance.ts';
+import { lowest, polish, type SweepState } from './sweepDescent.ts';
+import { highestRow, rowsThatCount, type SweepRows, sweepMeans } from './sweepRows.ts';
 import { weighed } from './sweepWeights.ts';
 
 /** A sweep through a crystal, and what is known beforehand. */
@@ -40,6 +40,14 @@ export interface CrystalFit {
    * held C0 may be off is in it.
    */
   readonly covariance: Float64Array;
+  /** How far each parameter moves if a held C0 is off by its spread; zeros where it was fitted. */
+  readonly doubt: Float64Array;
+  /**
+   * What the rows, each with the other parameters as fitted, say of each parameter: the mean,
+   * weighted by the square of the slope. Equal to the parameter where the sum is least. Lm in H,
+   * fs in Hz.
+   */
+  readonly means: Float64Array;
   /** The sweep does not tell C0: it was held. */
   readonly c0Held: boolean;
   /** Root mean square of what the fit leaves, dB; with phase: of dB and phase alike. */
@@ -52,6 +60,9 @@ export interface CrystalFit {
   readonly discounted: number;
   /** The fitted level at each row, dB. */
   readonly fitted: Float64Array;
+  /** Weighted sum of squares, dB², over so many rows (of level and of phase). */
+  readonly sum: number;
+  readonly count: number;
   /** The fit came to rest. */
   readonly rest: boolean;
 }
@@ -100,7 +111,8 @@ export function crystalFit(task: CrystalFitTask): CrystalFit {
     rows.trust.fill(1);
     found = weighed(rows, lowest(rows, held, free), free);
   }
-  return answer(task, rows, found, c0Held ? free : withC0, c0Held);
+  const fitted = c0Held ? free : withC0;
+  return answer(task, rows, polish(rows, found, fitted), fitted, c0Held);
 }
 
 const point = new Float64Array(SWEEP_POINT);
@@ -114,7 +126,15 @@ function answer(
 ): CrystalFit {
   const { p, rest } = state;
   const covariance = sweepCovariance(rows, state, free);
-  if (c0Held) addHeldC0(rows, state, free, task.c0Spread, covariance);
+  const doubt = new Float64Array(SWEEP_SIZE);
+  if (c0Held) heldDoubt(rows, state, free, task.c0Spread, doubt);
+  for (let j = 0; j < SWEEP_SIZE; j += 1) {
+    for (let k = 0; k < SWEEP_SIZE; k += 1) {
+      const at = j * SWEEP_SIZE + k;
+      covariance[at] = (covariance[at] as number) + (doubt[j] as number) * (doubt[k] as number);
+    }
+  }
+  const means = sweepMeans(rows, p);
   const fitted = rows.offset.map((offset) => {
     crystalSweepAt(p, rows.reference, offset, rows.rt, point);
     return (point[0] as number) * NEPER;
@@ -129,11 +149,15 @@ function answer(
     level: p[SWEEP.level] as number,
     phase: p[SWEEP.phase] as number,
     covariance,
+    doubt,
+    means,
     c0Held,
     rms: NEPER * Math.sqrt(state.sum / count),
     spread: NEPER * Math.sqrt(state.sum / Math.max(1, count - free.length)),
     free: free.length,
     discounted: rows.trust.filter((trust) => trust < 1).length,
+    sum: NEPER * NEPER * state.sum,
+    count,
     fitted,
     rest,
   };

@@ -17,6 +17,10 @@ export interface Fittings {
  * largest sum needs no series capacitor, each other one of reactance h(a − a(i)); ends h/q.
  * Capacitor reactances are set at the frequency where the meshes resonate, X = h·a.
  *
+ * Where p crystals stand side by side their reactance is X/p: the coupling between positions of p
+ * and p′ crystals then is h·k/√(p·p′), a(i) p times the sum of what is on its two sides, the series
+ * capacitor h(a − a(i))/p and an end h/(q·p).
+ *
  * @param h half the span of the crystal's reactance over the passband, Ω
  */
 export function crystalLadder(
@@ -25,31 +29,43 @@ export function crystalLadder(
   h: number,
   { capacitorQ, stray }: Fittings,
 ): Ladder {
-  const { k, qSource, qLoad } = couplings;
-  const n = k.length + 1;
+  const { qSource, qLoad } = couplings;
+  const n = couplings.k.length + 1;
   const sums = meshSums(couplings);
   const largest = Math.max(...sums);
   const w = 2 * Math.PI * frequencyAtReactance(crystal, h * largest);
-  const all = (value: number) => new Float64Array(n).fill(value);
+  const p = (i: number) => crystalsAt(couplings, i);
+  const each = (value: (p: number) => number) => Float64Array.from(sums, (_, i) => value(p(i)));
   return {
-    lm: all(crystal.lm),
-    cm: all(crystal.cm),
-    rm: all(crystal.rm),
-    c0: all(crystal.c0),
-    series: Float64Array.from(sums, (a) => seriesFor(w, h, largest - a)),
-    coupling: Float64Array.from(k, (one) => 1 / (w * h * one) - stray),
+    lm: each((p) => crystal.lm / p),
+    cm: each((p) => crystal.cm * p),
+    rm: each((p) => crystal.rm / p),
+    c0: each((p) => crystal.c0 * p),
+    series: Float64Array.from(sums, (a, i) => p(i) * seriesFor(w, h, largest - a)),
+    coupling: Float64Array.from(sharedCouplings(couplings), (one) => 1 / (w * h * one) - stray),
     stray: new Float64Array(n - 1).fill(stray),
     capacitorQ,
     endC: [0, 0],
     leakage: 0,
-    source: [h / qSource, 0],
-    load: [h / qLoad, 0],
+    source: [h / (qSource * p(0)), 0],
+    load: [h / (qLoad * p(n - 1)), 0],
   };
 }
 
-/** The sum of the couplings on the two sides of each mesh. */
-export function meshSums({ k }: Couplings): number[] {
-  return Array.from({ length: k.length + 1 }, (_, i) => (k[i - 1] ?? 0) + (k[i] ?? 0));
+/** How many crystals stand side by side at a position. */
+export const crystalsAt = ({ parallel }: Couplings, i: number): number => parallel?.[i] ?? 1;
+
+/** The couplings as parts of h: k, over the root of the numbers of crystals on both sides. */
+export const sharedCouplings = (couplings: Couplings): number[] =>
+  couplings.k.map((k, i) => k / Math.sqrt(crystalsAt(couplings, i) * crystalsAt(couplings, i + 1)));
+
+/** The sum of the couplings on the two sides of each mesh, against its own crystals' reactance. */
+export function meshSums(couplings: Couplings): number[] {
+  const shared = sharedCouplings(couplings);
+  return Array.from(
+    { length: shared.length + 1 },
+    (_, i) => crystalsAt(couplings, i) * ((shared[i - 1] ?? 0) + (shared[i] ?? 0)),
+  );
 }
 
 /** The largest of the mesh sums. */

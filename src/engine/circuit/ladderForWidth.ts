@@ -1,16 +1,25 @@
 import { bracketedMaximum } from './bracketedMaximum.ts';
 import { bracketedRoot } from './bracketedRoot.ts';
 import { type Couplings, couplingLoss } from './couplings.ts';
-import { type Crystal, seriesResonance } from './crystal.ts';
-import { crystalLadder, type Fittings, largestSum } from './crystalLadder.ts';
+import type { Crystal } from './crystal.ts';
+import type { Fittings } from './crystalLadder.ts';
 import type { Ladder } from './ladder.ts';
+import { type LadderShape, seriesShape, shuntShape } from './ladderShape.ts';
 import { type Passband, passband } from './passband.ts';
-import { halfSpanFor, spanFrequencies, widestHalfSpan } from './reactanceSpan.ts';
+
+/** Where the crystals stand and what is fitted to them. */
+export interface Arrangement extends Fittings {
+  /** Left out for crystals in series. */
+  readonly form?: 'series' | 'shunt';
+  /** Capacitance across every crystal to ground, F; null or left out: what suits the width. */
+  readonly across?: number | null;
+}
 
 /** One ladder of the family, with its losses: the exact values for an h and what they give. */
 export interface Trial {
-  /** Half the reactance span, Ω. */
+  /** Half the span of reactance (Ω), of susceptance (S) in the shunt form. */
   readonly h: number;
+  readonly shape: LadderShape;
   readonly ladder: Ladder;
   readonly band: Passband;
   /** Width between the −3 dB points, Hz. */
@@ -32,75 +41,73 @@ export interface LadderForWidth extends Trial {
 /** Below this gain nobody would call it a filter, dB. */
 const LEAST_GAIN = -200;
 
-/** Two crystals have no widest: h stops where their coupling is hardly more than the holders. */
-const LARGEST_H_TIMES_WC0 = 2;
+/** How much of the greatest width is used where capacitors across the crystals may be chosen. */
+const SHARES = [0.95, 0.9, 0.8, 0.6];
 
 /**
  * The ladder whose −3 dB width, losses of crystals and capacitors included, is the one asked for.
  *
  * The width is a function of h alone; the smallest h that gives it is found by bracketing, the
- * greatest width over all h by search.
+ * greatest width over all h by search. In the shunt form the smallest h is the one farthest from fs,
+ * which stops best far away but takes the smallest coupling capacitors. A capacitor across every
+ * crystal brings the greatest width down towards the one asked for and makes them as large as they
+ * can be; unless it is given, it is chosen for that.
  *
  * @param width between the −3 dB points, Hz
  */
 export function ladderForWidth(
   crystal: Crystal,
   couplings: Couplings,
-  fittings: Fittings,
+  arrangement: Arrangement,
   width: number,
 ): LadderForWidth {
-  const largest = largestSum(couplings);
-  const family: Family = {
-    crystal,
-    couplings,
-    fittings,
-    largest,
-    // Deep dips make the outermost hump sink below −3 dB now and then: look more closely.
-    ratio: deepestDip(couplings) > 1.2 ? 1.04 : 1.15,
-    scale:
-      widestHalfSpan(crystal, largest) ??
-      LARGEST_H_TIMES_WC0 / (2 * Math.PI * seriesResonance(crystal) * crystal.c0),
-    limit: largest > 1 ? 3 : 1,
-  };
-  const widest = widestTrial(family);
+  const { form, across = null, stray } = arrangement;
+  const ratio = deepestDip(couplings) > 1.2 ? CLOSE : USUAL;
+  const shape =
+    form === 'shunt'
+      ? shuntShape(crystal, couplings, arrangement, across ?? 0)
+      : seriesShape(crystal, couplings, arrangement);
+  const widest = widestTrial(shape, ratio);
   if (width > widest.width) return { ...widest, outcome: 'wide', widest };
-  return { ...nearestTrial(family, width, widest), widest };
+  if (form === 'shunt' && across === null && shape.limited) {
+    for (const share of SHARES) {
+      const more = (crystal.c0 + stray) * ((share * widest.width) / width - 1);
+      if (more <= 0) break;
+      const padded = shuntShape(crystal, couplings, arrangement, more);
+      const top = trial(padded, padded.scale, FINE);
+      if (top.width < width) continue;
+      const made = nearestTrial(padded, ratio, width, top);
+      if (made.outcome === 'met') return { ...made, widest };
+    }
+  }
+  return { ...nearestTrial(shape, ratio, width, widest), widest };
 }
 
-interface Family {
-  readonly crystal: Crystal;
-  readonly couplings: Couplings;
-  readonly fittings: Fittings;
-  readonly largest: number;
-  /** Step from one h to the next when looking around. */
-  readonly ratio: number;
-  /** The h of the greatest lossless width, Ω. */
-  readonly scale: number;
-  /** How many times that h to look at. */
-  readonly limit: number;
-}
+/** Step from one h to the next when looking around. Deep dips make the outermost hump sink below
+ * −3 dB now and then: look more closely. */
+const USUAL = 1.15;
+const CLOSE = 1.04;
 
 const FINE = 2e-9;
 const COARSE = 1e-3;
 
-function trial(family: Family, h: number, tolerance: number): Trial {
-  const { crystal, couplings, fittings, largest } = family;
-  const ladder = crystalLadder(crystal, couplings, h, fittings);
-  const around = spanFrequencies(crystal, largest, h, ladder.lm.length);
-  const band = passband(ladder, around, tolerance);
-  return { h, ladder, band, width: band.high - band.low };
+function trial(shape: LadderShape, h: number, tolerance: number): Trial {
+  const ladder = shape.ladder(h);
+  const band = passband(ladder, shape.frequencies(h), tolerance);
+  return { h, shape, ladder, band, width: band.high - band.low };
 }
 
 /** The greatest width over all h. Of several humps of nearly the same width, the best is taken. */
-function widestTrial(family: Family): Trial {
-  const { scale, limit, ratio } = family;
+function widestTrial(shape: LadderShape, ratio: number): Trial {
+  const { scale, limited } = shape;
+  const limit = limited ? 3 : 1;
   const hs: number[] = [];
   const last = Math.log(limit / 0.5) / Math.log(ratio);
   for (let i = 0; i <= Math.ceil(last); i += 1) hs.push(scale * Math.min(0.5 * ratio ** i, limit));
-  const widths = hs.map((h) => trial(family, h, COARSE).width);
+  const widths = hs.map((h) => trial(shape, h, COARSE).width);
   const best = Math.max(...widths);
-  let widest = trial(family, hs[widths.indexOf(best)] ?? scale, FINE);
-  const finer = (h: number) => trial(family, h, 1e-5).width;
+  let widest = trial(shape, hs[widths.indexOf(best)] ?? scale, FINE);
+  const finer = (h: number) => trial(shape, h, 1e-5).width;
   const humps = hs
     .map((_, i) => i)
     .filter((i) => isHump(widths, i) && (widths[i] ?? 0) > best * 0.985)
@@ -109,7 +116,7 @@ function widestTrial(family: Family): Trial {
   for (const i of humps) {
     const [left, right] = [hs[i - 1] ?? hs[i] ?? 0, hs[i + 1] ?? hs[i] ?? 0];
     const { at, value } = bracketedMaximum(finer, left, right, scale * 1e-5);
-    if (value > widest.width) widest = trial(family, at, FINE);
+    if (value > widest.width) widest = trial(shape, at, FINE);
   }
   return widest;
 }
@@ -119,26 +126,26 @@ const isHump = (widths: readonly number[], i: number) =>
 
 /** The smallest h whose width is the one asked for, or the nearest there is. */
 function nearestTrial(
-  family: Family,
+  shape: LadderShape,
+  ratio: number,
   width: number,
   widest: Trial,
 ): Omit<LadderForWidth, 'widest'> {
-  const over = (h: number) => trial(family, h, COARSE).width - width;
-  let below =
-    Math.min(halfSpanFor(family.crystal, family.largest, width) ?? widest.h, widest.h) * 0.9;
+  const over = (h: number) => trial(shape, h, COARSE).width - width;
+  let below = Math.min(shape.hFor(width) ?? widest.h, widest.h) * 0.9;
   let offBelow = over(below);
   while (offBelow > 0) {
-    below /= family.ratio ** 2;
-    const least = trial(family, below, FINE);
+    below /= ratio ** 2;
+    const least = trial(shape, below, FINE);
     if (least.band.gain < LEAST_GAIN) return { ...least, outcome: 'narrow' };
     offBelow = least.width - width;
   }
   let nearest: Trial | undefined;
   for (;;) {
-    const above = Math.min(below * family.ratio, widest.h);
+    const above = Math.min(below * ratio, widest.h);
     const offAbove = above === widest.h ? widest.width - width : over(above);
     if (offBelow <= 0 !== offAbove <= 0) {
-      const found = crossing(family, width, below, above);
+      const found = crossing(shape, width, below, above);
       if (Math.abs(found.width - width) < 1e-6 * width) return { ...found, outcome: 'met' };
       if (!nearest || Math.abs(found.width - width) < Math.abs(nearest.width - width)) {
         nearest = found;
@@ -153,12 +160,12 @@ function nearestTrial(
 }
 
 /** The trial at a crossing; where the width jumps over what is asked for, the nearer side. */
-function crossing(family: Family, width: number, below: number, above: number): Trial {
-  const over = (h: number) => trial(family, h, FINE).width - width;
+function crossing(shape: LadderShape, width: number, below: number, above: number): Trial {
+  const over = (h: number) => trial(shape, h, FINE).width - width;
   const h = bracketedRoot(over, below, above, below * 1e-14);
-  const found = trial(family, h, FINE);
+  const found = trial(shape, h, FINE);
   if (Math.abs(found.width - width) < 1e-6 * width) return found;
-  const sides = [h, h * (1 - 1e-12), h * (1 + 1e-12)].map((side) => trial(family, side, FINE));
+  const sides = [h, h * (1 - 1e-12), h * (1 + 1e-12)].map((side) => trial(shape, side, FINE));
   const off = (side: Trial) => Math.abs(side.width - width);
   return sides.reduce((best, side) => (off(side) < off(best) ? side : best));
 }

@@ -35,18 +35,17 @@ export function sweepCovariance(
   return whole;
 }
 
-/** What a held C0 that may be off adds to the covariance of the others. */
-export function addHeldC0(
+/** How far the free parameters move if a held C0 is off by its spread. */
+export function heldDoubt(
   rows: SweepRows,
   { p }: SweepState,
   free: readonly number[],
   spread: number,
   to: Float64Array,
-) {
-  const all = [...free, SWEEP.c0];
+): void {
   const n = free.length;
   const a = new Float64Array((n + 1) ** 2);
-  sweepNormal(rows, p, all, a, new Float64Array(n + 1));
+  sweepNormal(rows, p, [...free, SWEEP.c0], a, new Float64Array(n + 1));
   const own = new Float64Array(n * n);
   const shift = new Float64Array(n);
   for (let j = 0; j < n; j += 1) {
@@ -55,15 +54,8 @@ export function addHeldC0(
   }
   if (!choleskyFactor(own, n)) return;
   choleskySolve(own, n, shift);
-  const moved = new Float64Array(SWEEP_SIZE);
   free.forEach((at, j) => {
-    moved[at] = shift[j] as number;
+    to[at] = shift[j] as number;
   });
-  moved[SWEEP.c0] = spread;
-  for (let j = 0; j < SWEEP_SIZE; j += 1) {
-    for (let k = 0; k < SWEEP_SIZE; k += 1) {
-      const at = j * SWEEP_SIZE + k;
-      to[at] = (to[at] as number) + (moved[j] as number) * (moved[k] as number);
-    }
-  }
+  to[SWEEP.c0] = spread;
 }

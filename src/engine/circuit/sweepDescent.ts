@@ -88,6 +88,38 @@ export function descend(
   return { p, sum, rest: false };
 }
 
+/** Undamped steps from near the bottom, until the figures stand still to the last digits. */
+export function polish(rows: SweepRows, state: SweepState, free: readonly number[]): SweepState {
+  const n = free.length;
+  const a = new Float64Array(n * n);
+  const g = new Float64Array(n);
+  let now = state;
+  for (let round = 0; round < 12; round += 1) {
+    sweepNormal(rows, now.p, free, a, g);
+    const scale = free.map((_, j) => Math.sqrt(a[j * n + j] as number) || 1);
+    for (let j = 0; j < n; j += 1) {
+      g[j] = (g[j] as number) / (scale[j] as number);
+      for (let k = 0; k <= j; k += 1) {
+        a[j * n + k] = (a[j * n + k] as number) / ((scale[j] as number) * (scale[k] as number));
+      }
+    }
+    if (!choleskyFactor(a, n)) return now;
+    choleskySolve(a, n, g);
+    const next = now.p.slice();
+    let moved = 0;
+    free.forEach((at, j) => {
+      const move = (g[j] as number) / (scale[j] as number);
+      next[at] = (next[at] as number) + move;
+      moved = Math.max(moved, Math.abs(move) / (Math.abs(next[at] as number) + 1e-30));
+    });
+    const sum = sweepNormal(rows, next, free, a, g);
+    if (!(sum <= now.sum * (1 + 1e-9) + 1e-24)) return now;
+    now = { ...now, p: next, sum };
+    if (moved < 1e-14) break;
+  }
+  return now;
+}
+
 /** A longer step could carry fp past a row, and the sum over a ridge. */
 const mostC0 = (p: Float64Array): number => 0.3 * Math.max(Math.abs(p[SWEEP.c0] as number), 3e-13);
 

@@ -1,4 +1,4 @@
-import { crystalSweepAt, NEPER, SWEEP_POINT, SWEEP_SIZE } from './crystalSweep.ts';
+import { crystalSweepAt, NEPER, SWEEP, SWEEP_POINT, SWEEP_SIZE } from './crystalSweep.ts';
 
 /** The rows of a sweep, ready to be fitted. */
 export interface SweepRows {
@@ -58,6 +58,37 @@ export function sweepNormal(
     }
   }
   return sum;
+}
+
+/**
+ * What the rows say of each parameter, the others held: a mean of p + r/slope, weighted by the
+ * square of the slope. fs in Hz, Lm in H.
+ */
+export function sweepMeans(rows: SweepRows, p: Float64Array): Float64Array {
+  const { offset, level, phase, weight, reference, rt } = rows;
+  const pull = new Float64Array(SWEEP_SIZE);
+  const size = new Float64Array(SWEEP_SIZE);
+  for (let i = 0; i < offset.length; i += 1) {
+    crystalSweepAt(p, reference, offset[i] as number, rt, point);
+    const w = weight[i] as number;
+    for (let part = 0; part < (phase === null ? 1 : 2); part += 1) {
+      const r =
+        part === 0
+          ? (level[i] as number) / NEPER - (point[0] as number)
+          : turned(((phase as Float64Array)[i] as number) - (point[1] as number));
+      for (let k = 0; k < SWEEP_SIZE; k += 1) {
+        const slope = point[2 + part * SWEEP_SIZE + k] as number;
+        pull[k] = (pull[k] as number) + w * slope * r;
+        size[k] = (size[k] as number) + w * slope * slope;
+      }
+    }
+  }
+  const lm = Math.exp(p[SWEEP.lnLm] as number);
+  return p.map((value, k) => {
+    const off = (pull[k] as number) / (size[k] || 1);
+    if (k === SWEEP.fs) return reference + value + off;
+    return k === SWEEP.lnLm ? lm + lm * off : value + off;
+  });
 }
 
 /** An angle without whole turns. */
