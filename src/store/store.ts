@@ -62,6 +62,8 @@ export interface BenchState {
   readonly open: { readonly path: string; readonly index: number } | null;
 
   say(path: string, label: string, text: string, from?: Entry['from']): void;
+  /** Several fields at once, as one step: what an answer offers and a person takes over. */
+  sayAll(texts: Readonly<Record<string, string>>, label: string): void;
   rename(title: string): void;
   note(notes: string): void;
   undo(): void;
@@ -110,6 +112,11 @@ export const useBench = create<BenchState>()((set, get) => {
     open: null,
 
     say: (path, label, text, from) => change(withEntry(get().rig, path, text, from), label, path),
+    sayAll: (texts, label) => {
+      const says = Object.entries(texts);
+      const rig = says.reduce((now, [path, text]) => withEntry(now, path, text), get().rig);
+      change(rig, label, null);
+    },
     rename: (title) => change({ ...get().rig, title: title.slice(0, 200) }, 'Title', 'title'),
     note: (notes) => change({ ...get().rig, notes: notes.slice(0, 20_000) }, 'Notes', 'notes'),
     undo: () => {
