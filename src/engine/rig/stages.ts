@@ -3,6 +3,7 @@ import { bag } from '../stages/bag/stage.ts';
 import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
+import { measure } from '../stages/measure/stage.ts';
 import { output } from '../stages/output/stage.ts';
 import { path } from '../stages/path/stage.ts';
 import { plan } from '../stages/plan/stage.ts';
@@ -15,6 +16,7 @@ import { yields } from '../stages/yield/stage.ts';
 /** The stages in the order in which they are worked. A stage reads only those before it. */
 export const stages: readonly Stage[] = [
   plan,
+  measure,
   bag,
   quartz,
   filter,
