@@ -1,7 +1,7 @@
 import { bracketedMaximum } from './bracketedMaximum.ts';
 import { bracketedRoot } from './bracketedRoot.ts';
 import { type Couplings, couplingLoss } from './couplings.ts';
-import type { Crystal } from './crystal.ts';
+import { type Crystal, parallelResonance, seriesResonance } from './crystal.ts';
 import type { Fittings } from './crystalLadder.ts';
 import type { Ladder } from './ladder.ts';
 import { type LadderShape, seriesShape, shuntShape } from './ladderShape.ts';
@@ -69,9 +69,14 @@ export function ladderForWidth(
       : seriesShape(crystal, couplings, arrangement);
   const widest = widestTrial(shape, ratio);
   if (width > widest.width) return { ...widest, outcome: 'wide', widest };
-  if (form === 'shunt' && across === null && shape.limited) {
+  if (form === 'shunt' && across === null) {
+    // The greatest width goes as one over C0; two crystals have none, and half of fp − fs serves.
+    const own = crystal.c0 + stray;
+    const greatest = shape.limited
+      ? widest.width
+      : (parallelResonance({ ...crystal, c0: own }) - seriesResonance(crystal)) / 2;
     for (const share of SHARES) {
-      const more = (crystal.c0 + stray) * ((share * widest.width) / width - 1);
+      const more = own * ((share * greatest) / width - 1);
       if (more <= 0) break;
       const padded = shuntShape(crystal, couplings, arrangement, more);
       const top = trial(padded, padded.scale, FINE);

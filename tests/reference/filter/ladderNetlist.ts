@@ -8,6 +8,7 @@ import { bleeders, value } from '../simulator.ts';
  * @param reference where reactive ends have their reactance, Hz
  */
 export function ladderNetlist(ladder: Ladder, reference: number): string {
+  if (ladder.form === 'shunt') return shuntNetlist(ladder);
   const w = 2 * Math.PI * reference;
   const lines: string[] = ['v1 e 0 dc 0 ac 1'];
   const nodes: string[] = [];
@@ -50,5 +51,31 @@ export function ladderNetlist(ladder: Ladder, reference: number): string {
   if (ladder.load[1] !== 0) reactance('load', node('filter'), 'out', ladder.load[1]);
   lines.push(`rload out 0 ${value(ladder.load[0])}`);
   lines.push(bleeders(nodes));
+  return lines.join('\n');
+}
+
+/** Crystals to ground between resistive ends; with lossless capacitors. */
+function shuntNetlist(ladder: Ladder): string {
+  const n = ladder.lm.length;
+  const node = (i: number) => (i === n - 1 ? 'out' : `n${i}`);
+  const lines: string[] = ['v1 e 0 dc 0 ac 1', `rsource e n0 ${value(ladder.source[0])}`];
+  for (let i = 0; i < n; i += 1) {
+    const own =
+      (ladder.c0[i] ?? 0) +
+      (ladder.series[i] ?? 0) +
+      (ladder.stray[i] ?? 0) +
+      (i === 0 ? ladder.endC[0] : 0) +
+      (i === n - 1 ? ladder.endC[1] : 0);
+    lines.push(
+      `r${i} ${node(i)} a${i} ${value(ladder.rm[i] ?? 0)}`,
+      `l${i} a${i} b${i} ${value(ladder.lm[i] ?? 0)}`,
+      `cm${i} b${i} 0 ${value(ladder.cm[i] ?? 0)}`,
+      `ch${i} ${node(i)} 0 ${value(own)}`,
+    );
+    if (i < n - 1) lines.push(`ck${i} ${node(i)} ${node(i + 1)} ${value(ladder.coupling[i] ?? 0)}`);
+  }
+  if (ladder.leakage > 0) lines.push(`cleak n0 out ${value(ladder.leakage)}`);
+  lines.push(`rload out 0 ${value(ladder.load[0])}`);
+  lines.push(bleeders(Array.from({ length: n }, (_, i) => node(i))));
   return lines.join('\n');
 }

@@ -78,6 +78,10 @@ const cases: Case[] = [
     2400,
     { leakage: 5e-15 },
   ],
+  ['five Bessel', 9e6, 14e-3, 100e3, 3.5e-12, 5, 'bessel', 0, 2400, {}],
+  ['six of linear phase', 7.2e6, 30e-3, 70e3, 4e-12, 6, 'linear005', 0, 1500, {}],
+  ['seven Gaussian to 6 dB', 9e6, 14e-3, 150e3, 3.5e-12, 7, 'gaussian', 0, 1800, {}],
+  ['six with two crystals at each end', 9e6, 14e-3, 100e3, 3.5e-12, 6, 'doubled', 0, 2400, {}],
   [
     'with one bad crystal',
     9e6,
