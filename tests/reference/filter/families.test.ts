@@ -8,11 +8,15 @@ import {
   couplings,
   type PoleFamily,
 } from '../../../src/engine/circuit/couplings.ts';
+import { crystalOf, parallelResonance } from '../../../src/engine/circuit/crystal.ts';
+import { crystalLadder } from '../../../src/engine/circuit/crystalLadder.ts';
 import { endRatio } from '../../../src/engine/circuit/doubledEnds.ts';
 import { gaussianPoles } from '../../../src/engine/circuit/gaussianPoles.ts';
+import { ladderForWidth } from '../../../src/engine/circuit/ladderForWidth.ts';
 import { ladderFromPoles } from '../../../src/engine/circuit/ladderFromPoles.ts';
 import { linearPhasePoles } from '../../../src/engine/circuit/linearPhasePoles.ts';
 import { type Pole, polesLoss } from '../../../src/engine/circuit/poles.ts';
+import { slowWidth } from './slowLadder.ts';
 
 const degree = Math.PI / 180;
 
@@ -321,4 +325,70 @@ describe('doubled ends', () => {
     // And less than with single crystals all through.
     if (n > 4) expect(least).toBeLessThan(ripple(couplings('equal', n, 0)));
   });
+});
+
+test('crystals of every family: the lossy width is the one asked for within 0.5 %, or out of reach', () => {
+  const seen = { met: 0, wide: 0, narrow: 0, gap: 0 };
+  const lossless = { capacitorQ: Number.POSITIVE_INFINITY, stray: 0 };
+  let pick = 0;
+  let scanned = 0;
+  for (const family of ['bessel', 'gaussian', 'linear005', 'linear05', 'doubled'] as const) {
+    for (const n of [2, 3, 4, 5, 6, 8, 10, 12]) {
+      for (const width of [500, 1200, 1800, 2400, 3000]) {
+        const fs = [3.6864e6, 9e6, 14.318e6][pick % 3] ?? 0;
+        const [cm, c0] = (
+          [
+            [9e-15, 2.5e-12],
+            [20e-15, 5e-12],
+          ] as const
+        )[pick % 2] ?? [0, 0];
+        const qu = [40e3, 100e3, 250e3, 80e3][pick % 4] ?? 0;
+        pick += 1;
+        const crystal = crystalOf(fs, 1 / ((2 * Math.PI * fs) ** 2 * cm), qu, c0);
+        const chain = couplings(family, n, 0);
+        const made = ladderForWidth(crystal, chain, lossless, width);
+        seen[made.outcome] += 1;
+        const at = `${fs} ${cm} ${n} ${family} ${qu} ${width}: ${made.outcome}`;
+        if (made.outcome === 'met') {
+          const { low, high } = made.band;
+          const found = slowWidth(made.ladder, low - width * 0.3, high + width * 0.3, 240);
+          expect(Math.abs(found / width - 1), at).toBeLessThan(5e-3);
+          // The ends differ as the family's do, and the meshes are in tune.
+          const p = chain.parallel?.[0] ?? 1;
+          expect(made.ladder.source[0] / (made.h / chain.qSource / p)).toBeCloseTo(1, 12);
+        }
+        if (made.outcome !== 'wide') continue;
+        expect(made.widest.width, at).toBeLessThan(width);
+        if (scanned >= 8) continue;
+        scanned += 1;
+        const spacing = parallelResonance(crystal) - fs;
+        for (let i = 0; i <= 60; i += 1) {
+          const h = made.widest.h * 10 ** (-1 + i / 30);
+          const ladder = crystalLadder(crystal, chain, h, lossless);
+          const found = slowWidth(ladder, fs - spacing * 0.3, fs + spacing * 0.999, 300);
+          expect(found / made.widest.width, at).toBeLessThan(1.001);
+        }
+      }
+    }
+  }
+  console.log('families grid of', pick, seen);
+  expect(seen.gap).toBeLessThan(pick / 50);
+});
+
+test('doubled ends: no series capacitors, equal couplings, half the crystal at the ends', () => {
+  const crystal = crystalOf(9e6, 14e-3, 1e5, 3.5e-12);
+  const { ladder } = ladderForWidth(
+    crystal,
+    couplings('doubled', 8, 0),
+    { capacitorQ: 2000, stray: 0 },
+    2400,
+  );
+  expect([...ladder.series]).toEqual(Array(8).fill(0));
+  for (const c of ladder.coupling) expect(c / (ladder.coupling[0] ?? 0)).toBeCloseTo(1, 12);
+  // Two alike in parallel: half Lm and Rm, double Cm and C0.
+  expect(ladder.lm[0]).toBe(crystal.lm / 2);
+  expect(ladder.rm[7]).toBe(crystal.rm / 2);
+  expect(ladder.cm[0]).toBe(crystal.cm * 2);
+  expect(ladder.c0[7]).toBe(crystal.c0 * 2);
+  expect(ladder.lm[1]).toBe(crystal.lm);
 });
