@@ -25,6 +25,20 @@ export const yieldFields = declare({
     }),
   },
   results: {
+    usualLeast: quantity({
+      label: 'Usual least width',
+      symbol: 'B_lo',
+      unit: 'Hz',
+      digits: 4,
+      help: 'A twentieth less than what was asked for: a start for a mask.',
+    }),
+    usualMost: quantity({
+      label: 'Usual greatest width',
+      symbol: 'B_hi',
+      unit: 'Hz',
+      digits: 4,
+      help: 'A twentieth more than what was asked for.',
+    }),
     basis: choice({
       label: 'Crystals',
       options: {

@@ -1,6 +1,7 @@
 /** What Yield reads: the filter and carrier as they are, its own spreads and mask. */
 export const yieldReads = {
   ladder: 'filter.ladder',
+  bandwidth: 'filter.bandwidth',
   width: 'filter.width3',
   ripple: 'filter.rippleFound',
   loss: 'filter.loss',

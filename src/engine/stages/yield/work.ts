@@ -16,6 +16,8 @@ export function workYield(seen: YieldSeen): Work<typeof yieldFields> {
   const window = spreadUsed * (seen.frequencyShape === 'even' ? Math.sqrt(12) : 2 * ONE_IN_TWENTY);
   return {
     results: {
+      usualLeast: seen.bandwidth * 0.95,
+      usualMost: seen.bandwidth * 1.05,
       basis,
       spreadUsed,
       window,

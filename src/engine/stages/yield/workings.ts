@@ -1,4 +1,4 @@
-import type { StageWorkings } from '../../fields/workings.ts';
+import type { Formula, StageWorkings } from '../../fields/workings.ts';
 import type { yieldFields } from './fields.ts';
 import { ONE_IN_TWENTY } from './work.ts';
 
@@ -10,6 +10,8 @@ const twentieth = {
 
 /** How the figures that stand before any build come about. */
 export const yieldWorkings: StageWorkings<typeof yieldFields> = {
+  usualLeast: usual('B * (1 - 5 / 100)', 'less'),
+  usualMost: usual('B * (1 + 5 / 100)', 'more'),
   basis: {
     says: 'Chosen, where the crystals of the ladder differ in frequency from place to place.',
     rule: 'Bought alike while all positions have the same crystal.',
@@ -57,3 +59,12 @@ export const yieldWorkings: StageWorkings<typeof yieldFields> = {
     source: 'binomial distribution',
   },
 };
+
+function usual(formula: string, way: string): Formula {
+  return {
+    says: `A twentieth ${way} than the width that was asked for.`,
+    formula,
+    where: { B: 'filter.bandwidth' },
+    source: 'common practice, no source',
+  };
+}
