@@ -1,5 +1,6 @@
 import type { Ladder } from './ladder.ts';
-import { type Branch, type LadderTerm, ladderBranches, matrixOf } from './ladderFormulas.ts';
+import { type LadderTerm, ladderBranches } from './ladderFormulas.ts';
+import { type TerminalFormulas, terminalFormulas } from './terminalFormulas.ts';
 
 /** One figure of a ladder as a formula, with its symbols in the order of their working. */
 export interface FigureFormula {
@@ -15,19 +16,16 @@ export interface FigureFormula {
  * @param f symbol of the frequency
  */
 export function returnLossFormula(ladder: Ladder, f: string): FigureFormula {
-  const { where, chains } = ladderBranches(ladder, [f]);
-  const { branches = [], source = 'R_S', load = 'R_L' } = chains[0] ?? {};
-  const rest = [...branches.map(matrixOf), `[${load} / R_1; 1]`].join(' * ');
-  const seen = (row: string) => `sum([${row}] * ${rest})`;
+  const { where, source, voltage, current, drive } = terminals(ladder, f);
   const step = (formula: string, says: string): LadderTerm => ({ formula, unit: '1', says });
   return {
     formula:
       '2 * s_off < s_on ? 10 * log10(s_on / s_off) : 20 * atanh(4 * R_S / R_1 * p_in / (s_on + s_off)) / log(10)',
     where: {
       ...where,
-      p_in: step(`re(${seen('1, 0')} * conj(${seen('0, 1')}))`, 'power that goes in'),
-      s_on: step(`abs(${seen(`1, ${source} / R_1`)})^2`, 'with the source’s impedance added'),
-      s_off: step(`abs(${seen(`1, -conj(${source} / R_1)`)})^2`, 'with it taken off'),
+      p_in: step(`re(${voltage} * conj(${current}))`, 'power that goes in'),
+      s_on: step(`abs(${drive})^2`, 'with the source’s impedance added'),
+      s_off: step(`abs(${voltage} - conj(${source} / R_1) * ${current})^2`, 'with it taken off'),
     },
   };
 }
@@ -40,21 +38,15 @@ export function returnLossFormula(ladder: Ladder, f: string): FigureFormula {
  * @param f symbol of the frequency
  */
 export function delayFormula(ladder: Ladder, f: string): FigureFormula {
-  const { where, chains } = ladderBranches(ladder, [f]);
-  const { branches = [], source = 'R_S', load = 'R_L' } = chains[0] ?? {};
-  const product = (row: string, matrices: readonly string[], column: string) =>
-    `sum(${[row, ...matrices, column].join(' * ')})`;
-  const plain = product(`[1, ${source} / R_1]`, branches.map(matrixOf), `[${load} / R_1; 1]`);
-  const slope = product(
-    `[1, ${source} / R_1, 0, 0]`,
-    branches.map(withSlope),
-    `[0; 0; ${load} / R_1; 1]`,
-  );
-  return { formula: `im(${slope} / ${plain}) / (2 * pi * ${f})`, where };
+  const { where, drive, driveSlope, divisor, divisorSlope } = terminals(ladder, f);
+  const past = divisor === '1' ? '' : ` - ${divisorSlope} / ${divisor}`;
+  return { formula: `im(${driveSlope} / ${drive}${past}) / (2 * pi * ${f})`, where };
 }
 
-/** Chain matrix M and its derivative M′ as one: [M, M′; 0, M]. */
-const withSlope = ({ place, value, slope }: Branch): string =>
-  place === 'series'
-    ? `[1, ${value}, 0, ${slope}; 0, 1, 0, 0; 0, 0, 1, ${value}; 0, 0, 0, 1]`
-    : `[1, 0, 0, 0; ${value}, 1, ${slope}, 0; 0, 0, 1, 0; 0, 0, ${value}, 1]`;
+type Terminals = TerminalFormulas & Pick<FigureFormula, 'where'> & { readonly source: string };
+
+function terminals(ladder: Ladder, f: string): Terminals {
+  const { where, chains } = ladderBranches(ladder, [f]);
+  const { branches = [], source = 'R_S', load = 'R_L', leak = null } = chains[0] ?? {};
+  return { where, source, ...terminalFormulas(branches, source, load, leak) };
+}

@@ -1,5 +1,6 @@
 import type { Unit } from '../quantity/units.ts';
 import type { Ladder } from './ladder.ts';
+import { type Branch, terminalFormulas } from './terminalFormulas.ts';
 
 /** A number that stands in the formula, or a step on the way. */
 export type LadderTerm =
@@ -18,26 +19,16 @@ export interface LadderFormulas {
  * the two-by-two chain matrices of crystals and capacitors, one after the other, between source and
  * load. Made from the ladder's own parts, it is worked by other code than `gainAt`.
  *
- * @param ladder without leakage across it
  * @param symbols the symbols of the frequencies; the formulas come back in their order
  */
 export function ladderFormulas(ladder: Ladder, symbols: readonly string[]): LadderFormulas {
   const { where, chains } = ladderBranches(ladder, symbols);
-  const formulas = chains.map(({ branches, source, load }) => {
-    const product = [`[1, ${source} / R_1]`, ...branches.map(matrixOf), `[${load} / R_1; 1]`].join(
-      ' * ',
-    );
-    return `10 * log10(4 * R_S * R_L / R_1^2 / abs(sum(${product}))^2)`;
+  const formulas = chains.map(({ branches, source, load, leak }) => {
+    const { drive, divisor } = terminalFormulas(branches, source, load, leak);
+    const volts = divisor === '1' ? drive : `${drive} / ${divisor}`;
+    return `10 * log10(4 * R_S * R_L / R_1^2 / abs(${volts})^2)`;
   });
   return { formulas, where };
-}
-
-/** One arm of the ladder at one frequency, in plain numbers: impedance or admittance by R_1. */
-export interface Branch {
-  readonly place: 'series' | 'shunt';
-  readonly value: string;
-  /** Its derivative by the logarithm of the frequency. */
-  readonly slope: string;
 }
 
 export interface LadderBranches {
@@ -47,12 +38,10 @@ export interface LadderBranches {
     readonly branches: readonly Branch[];
     readonly source: string;
     readonly load: string;
+    /** Admittance past the whole filter by one siemens; null where nothing leaks. */
+    readonly leak: string | null;
   }[];
 }
-
-/** Chain matrix of an arm. */
-export const matrixOf = ({ place, value }: Branch): string =>
-  place === 'series' ? `[1, ${value}; 0, 1]` : `[1, 0; ${value}, 1]`;
 
 /** The arms of a ladder as formulas, for whatever is to be made of them. */
 export function ladderBranches(ladder: Ladder, symbols: readonly string[]): LadderBranches {
@@ -64,6 +53,8 @@ export function ladderBranches(ladder: Ladder, symbols: readonly string[]): Ladd
   put('R_1', 1, 'Ω', 'one ohm, which makes plain numbers of the matrices');
   const source = endOf(ladder.source, 'S', 'source', put);
   const load = endOf(ladder.load, 'L', 'load', put);
+  const leaks = ladder.leakage > 0;
+  if (leaks) put('C_past', ladder.leakage, 'F', 'capacitance past the filter');
   const lossy = Number.isFinite(ladder.capacitorQ);
   if (lossy) put('Q_c', ladder.capacitorQ, '1', 'quality factor of the capacitors');
   const kinds = kindsOf(ladder);
@@ -115,7 +106,8 @@ export function ladderBranches(ladder: Ladder, symbols: readonly string[]): Ladd
       }
     }
     branches.push(...shunt(ladder.endC[1], 0, 'capacitor at the load'));
-    return { branches, source, load };
+    const leak = leaks ? `(i * ${w} * R_1 * C_past)` : null;
+    return { branches, source, load, leak };
   });
   return { where, chains };
 }

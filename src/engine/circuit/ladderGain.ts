@@ -1,5 +1,5 @@
 import type { Ladder } from './ladder.ts';
-import { leakyDrive } from './leakyDrive.ts';
+import { LEAKY_SIZE, leakyDrive } from './leakyDrive.ts';
 import { shuntPowerGain } from './shuntPowerGain.ts';
 
 const DB = 10 / Math.LN10;
@@ -90,4 +90,4 @@ export function powerGainAt(ladder: Ladder, f: number): number {
   return (4 * source[0] * load[0]) / (er * er + ei * ei);
 }
 
-const scratch = new Float64Array(4);
+const scratch = new Float64Array(LEAKY_SIZE);

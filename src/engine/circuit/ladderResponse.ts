@@ -1,6 +1,6 @@
 import type { Ladder } from './ladder.ts';
 import { CHAIN_SIZE, ladderChain } from './ladderChain.ts';
-import { leakyDrive } from './leakyDrive.ts';
+import { LEAKY_SIZE, leakyDrive } from './leakyDrive.ts';
 
 /** What `ladderResponse` fills; each as long as the frequencies, each may be left out. */
 export interface LadderFigures {
@@ -22,14 +22,13 @@ export interface LadderFigures {
 }
 
 const state = new Float64Array(CHAIN_SIZE);
-const leak = new Float64Array(4);
+const leak = new Float64Array(LEAKY_SIZE);
 const port = new Float64Array(2);
 
 /**
  * Full response of a ladder: gain, phase, group delay, and the impedances at both ends.
  *
- * Group delay is the derivative of the phase worked with the chain itself; with leakage across the
- * filter it is a difference over 0.1 Hz.
+ * Group delay is the derivative of the phase, worked with the chain itself.
  *
  * @param frequency Hz, rising
  */
@@ -43,7 +42,7 @@ export function ladderResponse(
   let last = 0;
   for (let i = 0; i < frequency.length; i += 1) {
     const f = frequency[i] as number;
-    const delay = drive(ladder, f, figures.delay !== undefined);
+    const delay = drive(ladder, f);
     const er = leak[0] as number;
     const ei = leak[1] as number;
     if (figures.gain) {
@@ -85,11 +84,10 @@ function returnLossOf(r: number, x: number, zs: readonly [number, number]): numb
 }
 
 /** Source voltage for one ampere in the load and input impedance, into `leak`; answers the delay. */
-function drive(ladder: Ladder, f: number, wantsDelay: boolean): number {
+function drive(ladder: Ladder, f: number): number {
   if (ladder.leakage > 0) {
-    const delay = wantsDelay ? leakyDelay(ladder, f) : 0;
     leakyDrive(ladder, f, leak);
-    return delay;
+    return leak[4] as number;
   }
   const { source, load } = ladder;
   state.fill(0);
@@ -111,16 +109,6 @@ function drive(ladder: Ladder, f: number, wantsDelay: boolean): number {
 }
 
 type Eight = [number, number, number, number, number, number, number, number];
-
-function leakyDelay(ladder: Ladder, f: number): number {
-  leakyDrive(ladder, f - 0.05, leak);
-  const ar = leak[0] as number;
-  const ai = leak[1] as number;
-  leakyDrive(ladder, f + 0.05, leak);
-  const br = leak[0] as number;
-  const bi = leak[1] as number;
-  return Math.atan2(bi * ar - br * ai, br * ar + bi * ai) / (2 * Math.PI * 0.1);
-}
 
 function outputImpedance(ladder: Ladder, f: number): void {
   if (ladder.leakage > 0) {
