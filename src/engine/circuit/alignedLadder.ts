@@ -45,7 +45,7 @@ export function alignedLadder(
       aligning === 'design'
         ? design.series
         : aligning === 'none'
-          ? new Float64Array(n)
+          ? new Float64Array(n).fill(commonCapacitance(design))
           : aligningCapacitors(design, crystals).map((c) => (c === 0 ? 0 : round(c))),
   };
 }
@@ -56,19 +56,21 @@ const NOTHING = 1e-9;
 /**
  * The aligning capacitor of each position, F: 0 where none is needed.
  * Series form: in series, X(f) − 1/(ωC) = reactance of the couplings on both sides, at one f for all.
- * Shunt form: across the crystal, −B(f) = ωC + susceptance of all capacitors at the node.
+ * Shunt form: across the crystal, −B(f) = ωC + susceptance of all capacitors at the node. What the
+ * design has across every crystal alike stays.
  */
 export function aligningCapacitors(design: Ladder, crystals: readonly Crystal[]): Float64Array {
   const own = crystals.map((_, i) => meshFrequency(design, crystals, i));
   const shunt = design.form === 'shunt';
+  const common = commonCapacitance(design);
   const f = shunt ? Math.min(...own) : Math.max(...own);
   const w = 2 * Math.PI * f;
   return Float64Array.from(crystals, (crystal, i) => {
-    if (own[i] === f) return 0;
+    if (own[i] === f) return common;
     const x = crystalReactance(crystal, f);
     if (shunt) {
       const c = 1 / (w * x) - nodeCapacitance(design, i);
-      return c * w * x < NOTHING ? 0 : c;
+      return common + (c * w * x < NOTHING ? 0 : c);
     }
     const less = x - couplingReactance(design, i, w);
     return less < NOTHING * x ? 0 : 1 / (w * less);
@@ -103,9 +105,13 @@ function couplingReactance({ coupling, stray }: Ladder, i: number, w: number): n
 }
 
 /** What lies from a node to ground with its neighbours shorted, the crystal left out, F. */
-const nodeCapacitance = ({ coupling, stray, endC }: Ladder, i: number): number =>
-  (coupling[i - 1] ?? 0) +
-  (coupling[i] ?? 0) +
-  (stray[i] ?? 0) +
-  (i === 0 ? endC[0] : 0) +
-  (i === coupling.length ? endC[1] : 0);
+const nodeCapacitance = (design: Ladder, i: number): number => {
+  const { coupling, stray, endC } = design;
+  const ends = (i === 0 ? endC[0] : 0) + (i === coupling.length ? endC[1] : 0);
+  const beside = (coupling[i - 1] ?? 0) + (coupling[i] ?? 0);
+  return beside + (stray[i] ?? 0) + ends + commonCapacitance(design);
+};
+
+/** What a design of the shunt form has across each of its crystals, F: no matter of aligning. */
+export const commonCapacitance = ({ form, series }: Ladder): number =>
+  form === 'shunt' ? Math.min(...series) : 0;

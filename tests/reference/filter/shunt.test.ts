@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { alignedLadder } from '../../../src/engine/circuit/alignedLadder.ts';
 import { couplings, type Family } from '../../../src/engine/circuit/couplings.ts';
 import {
   crystalOf,
@@ -204,6 +205,21 @@ test('the lossy width of crystals to ground is the one asked for within 0.5 %, o
   console.log('shunt grid of', pick, seen);
   expect(seen.gap).toBeLessThan(pick / 40);
   expect(seen.met).toBeGreaterThan(pick / 2);
+});
+
+// Definition: alike crystals need what the design has, common capacitance across all of them and all.
+test('alike crystals are aligned as the design is', () => {
+  const crystal = crystalOf(9e6, 14e-3, 1e5, 3.5e-12);
+  const { ladder, shape } = ladderForWidth(crystal, couplings('chebyshev', 6, 0.1), lossless, 2400);
+  expect(shape.across).toBeGreaterThan(1e-12);
+  const made = alignedLadder(ladder, Array(6).fill(crystal), 'each');
+  made.series.forEach((c, i) => {
+    expect(c / (ladder.series[i] ?? 0)).toBeCloseTo(1, 4);
+  });
+  const none = alignedLadder(ladder, Array(6).fill(crystal), 'none');
+  none.series.forEach((c) => {
+    expect(c).toBeCloseTo(shape.across, 20);
+  });
 });
 
 test('a coupling that the sums are worked from is the largest', () => {
