@@ -58,6 +58,7 @@ export function ladderBranches(ladder: Ladder, symbols: readonly string[]): Ladd
   const lossy = Number.isFinite(ladder.capacitorQ);
   if (lossy) put('Q_c', ladder.capacitorQ, '1', 'quality factor of the capacitors');
   const kinds = kindsOf(ladder);
+  const toGround = ladder.form === 'shunt';
   for (const kind of new Set(kinds)) putCrystal(ladder, kinds, kind, put);
   const seen = new Map<string, string>();
   const part = (prefix: string, value: number, says: string): string => {
@@ -72,7 +73,9 @@ export function ladderBranches(ladder: Ladder, symbols: readonly string[]): Ladd
   const chains = symbols.map((f) => {
     const tag = symbols.length > 1 ? `_${f.replaceAll('_', '')}` : '';
     const w = `2 * pi * ${f}`;
-    for (const kind of new Set(kinds)) Object.assign(where, crystalSteps(kind, tag, f));
+    for (const kind of new Set(kinds)) {
+      Object.assign(where, toGround ? armStep(kind, tag, f) : crystalSteps(kind, tag, f));
+    }
     const shunt = (c: number, stray: number, says: string): Branch[] => {
       const terms: string[] = [];
       if (c !== 0) terms.push(`${part('C_k', c, says)} * ${lossy ? '(1 / Q_c + i)' : 'i'}`);
@@ -96,8 +99,41 @@ export function ladderBranches(ladder: Ladder, symbols: readonly string[]): Ladd
         slope: `(${crystalSlope} - (${capacitor}) / R_1)`,
       };
     };
+    /** The crystal to ground and all that lies across it. */
+    const node = (k: number): Branch[] => {
+      const kind = kinds[k] ?? '';
+      const arm = `R_1 / (R_m${kind} + i * X_m${kind}${tag})`;
+      const armSlope = `-i * (${w} * L_m${kind} + 1 / (${w} * C_m${kind})) * R_1 / (R_m${kind} + i * X_m${kind}${tag})^2`;
+      const holder = `i * ${w} * R_1 * C_0${kind}`;
+      return [
+        { place: 'shunt', value: `${arm} + ${holder}`, slope: `${armSlope} + ${holder}` },
+        ...across(ladder.series[k] ?? 0, ladder.stray[k] ?? 0),
+      ];
+    };
+    const across = (c: number, stray: number): Branch[] => {
+      const terms: string[] = [];
+      if (c > 0) {
+        const name = part('C_s', c, 'capacitor across a crystal');
+        terms.push(`${name} * ${lossy ? '(1 / Q_c + i)' : 'i'}`);
+      }
+      if (stray > 0) terms.push(`${part('C_y', stray, 'stray to ground')} * i`);
+      if (terms.length === 0) return [];
+      const value = `${w} * R_1 * (${terms.join(' + ')})`;
+      return [{ place: 'shunt', value, slope: value }];
+    };
+    /** The coupling capacitor from one node to the next. */
+    const link = (c: number): Branch => {
+      const name = part('C_k', c, 'coupling capacitor');
+      const value = `${lossy ? '(1 / Q_c - i)' : '-i'} / (${w} * R_1 * ${name})`;
+      return { place: 'series', value, slope: `-(${value})` };
+    };
     const branches = [...shunt(ladder.endC[0], 0, 'capacitor at the source')];
     for (let k = 0; k < ladder.lm.length; k += 1) {
+      if (toGround) {
+        branches.push(...node(k));
+        if (k < ladder.coupling.length) branches.push(link(ladder.coupling[k] ?? 0));
+        continue;
+      }
       branches.push(series(k));
       if (k < ladder.coupling.length) {
         branches.push(
@@ -149,6 +185,15 @@ function putCrystal({ lm, cm, rm, c0 }: Ladder, kinds: string[], kind: string, p
   put(`R_m${kind}`, rm[k] ?? 0, 'Ω', `motional resistance${which}`);
   put(`C_0${kind}`, c0[k] ?? 0, 'F', `holder capacitance${which}`);
 }
+
+/** The reactance of the motional arm, of which a crystal to ground needs no more. */
+const armStep = (kind: string, tag: string, f: string): Record<string, LadderTerm> => ({
+  [`X_m${kind}${tag}`]: {
+    formula: `2 * pi * ${f} * L_m${kind} - 1 / (2 * pi * ${f} * C_m${kind})`,
+    unit: 'Ω',
+    says: 'reactance of the motional arm',
+  },
+});
 
 /** The crystal's resistance and reactance at a frequency, C0 in it. */
 function crystalSteps(kind: string, tag: string, f: string): Record<string, LadderTerm> {

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { evaluate } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { alignedLadder } from '../../../src/engine/circuit/alignedLadder.ts';
 import { couplings, type Family } from '../../../src/engine/circuit/couplings.ts';
@@ -10,8 +11,14 @@ import {
 } from '../../../src/engine/circuit/crystal.ts';
 import { largestSum } from '../../../src/engine/circuit/crystalLadder.ts';
 import type { Ladder } from '../../../src/engine/circuit/ladder.ts';
+import {
+  delayFormula,
+  returnLossFormula,
+} from '../../../src/engine/circuit/ladderFigureFormulas.ts';
+import { type LadderTerm, ladderFormulas } from '../../../src/engine/circuit/ladderFormulas.ts';
 import { type Arrangement, ladderForWidth } from '../../../src/engine/circuit/ladderForWidth.ts';
 import { gainAt } from '../../../src/engine/circuit/ladderGain.ts';
+import { ladderResponse } from '../../../src/engine/circuit/ladderResponse.ts';
 import { shuntShape } from '../../../src/engine/circuit/ladderShape.ts';
 import { passband } from '../../../src/engine/circuit/passband.ts';
 import { frequencyAtSusceptance } from '../../../src/engine/circuit/susceptanceSpan.ts';
@@ -233,4 +240,35 @@ test('a coupling that the sums are worked from is the largest', () => {
   );
   expect(Math.min(...ladder.series)).toBe(0);
   expect(largestSum(chain)).toBeGreaterThan(1);
+});
+
+// Source: mathjs, a general library, on the chain matrices written out; the kernel shares no code.
+test('the formulas shown give the kernel’s figures', () => {
+  const made = ladderForWidth(
+    crystalOf(9e6, 14e-3, 1e5, 3.5e-12),
+    couplings('chebyshev', 5, 0.1),
+    { capacitorQ: 1500, stray: 1e-12, form: 'shunt' },
+    2400,
+  );
+  for (const other of [{}, { leakage: 4e-15 }, { source: [900, 200], load: [1100, -300] }]) {
+    const ladder = { ...made.ladder, ...other } as Ladder;
+    for (const f of [made.band.low - 900, made.band.peak, made.band.high + 1500]) {
+      const frequency = Float64Array.of(f);
+      const [delay, returnLoss] = [new Float64Array(1), new Float64Array(1)];
+      ladderResponse(ladder, frequency, { delay, returnLoss });
+      const gain = ladderFormulas(ladder, ['f']);
+      const shown = (formula: string, where: Readonly<Record<string, LadderTerm>>): number => {
+        const scope: Record<string, unknown> = { f };
+        for (const [name, term] of Object.entries(where)) {
+          scope[name] = 'value' in term ? term.value : evaluate(term.formula, scope);
+        }
+        return evaluate(formula, scope) as number;
+      };
+      expect(shown(gain.formulas[0] ?? '', gain.where)).toBeCloseTo(gainAt(ladder, f), 8);
+      const late = delayFormula(ladder, 'f');
+      expect(shown(late.formula, late.where) / (delay[0] ?? 0)).toBeCloseTo(1, 8);
+      const match = returnLossFormula(ladder, 'f');
+      expect(shown(match.formula, match.where) / (returnLoss[0] ?? 0)).toBeCloseTo(1, 8);
+    }
+  }
 });
