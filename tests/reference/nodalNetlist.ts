@@ -5,6 +5,7 @@ import {
   MUTUAL,
   type Netlist,
   RESISTOR,
+  TRANSCAPACITANCE,
   TRANSCONDUCTANCE,
   TRANSFORMER,
   VOLTAGE,
@@ -25,6 +26,13 @@ export function nodalNetlist(net: Netlist): string {
       [INDUCTOR]: `l${row} ${a} ${b} ${value(x)}`,
       [MUTUAL]: `k${row} l${i} l${j} ${value(x / Math.sqrt((net.value[i ?? 0] ?? 0) * (net.value[j ?? 0] ?? 0)))}`,
       [TRANSCONDUCTANCE]: `g${row} ${a} ${b} ${c} ${d} ${value(x)}`,
+      // The voltage, copied off the circuit, drives a capacitor; its current is mirrored.
+      [TRANSCAPACITANCE]: [
+        `e${row} x${row} 0 ${c} ${d} 1`,
+        `c${row} x${row} y${row} ${value(x)}`,
+        `v${row} y${row} 0 0`,
+        `f${row} ${a} ${b} v${row} 1`,
+      ].join('\n'),
       // v(a, b) = x·v(c, d), and −x times the current into a flows into c
       [TRANSFORMER]: [
         `e${row} ${a} x${row} ${c} ${d} ${value(x)}`,

@@ -1,4 +1,11 @@
-import { capacitor, type Netlist, node, resistor, transconductance } from '../nodal/netlist.ts';
+import {
+  capacitor,
+  type Netlist,
+  node,
+  resistor,
+  transcapacitance,
+  transconductance,
+} from '../nodal/netlist.ts';
 import type { HybridPi } from './hybridPi.ts';
 
 /**
@@ -12,7 +19,7 @@ export function addTransistor(
   base: number,
   collector: number,
   emitter: number,
-  { rb, gpi, cpi, gm, cmu, go }: HybridPi,
+  { rb, gpi, cpi, gm, cmu, go, cec }: HybridPi,
 ): number {
   const inner = rb > 0 ? node(net) : base;
   if (rb > 0) resistor(net, base, inner, rb);
@@ -21,5 +28,6 @@ export function addTransistor(
   capacitor(net, inner, collector, cmu);
   if (go > 0) resistor(net, collector, emitter, 1 / go);
   if (gm !== 0) transconductance(net, collector, emitter, inner, emitter, gm);
+  if (cec !== 0) transcapacitance(net, inner, emitter, collector, inner, cec);
   return inner;
 }

@@ -14,6 +14,8 @@ export interface HybridPi {
   readonly cmu: number;
   /** Collector to emitter, S. */
   readonly go: number;
+  /** Charge of the inner base by collector voltage, F: the base grows narrower. */
+  readonly cec: number;
 }
 
 /**
@@ -48,12 +50,13 @@ export function hybridPi(
     gm: transport - go,
     cmu: depletion(card.cjc, card.vjc, card.mjc, card.fc, vbc),
     go,
+    cec: card.tf * go,
   };
 }
 
 /** A transistor without supply: only what its junctions' capacitances at 0 V join. */
 export function hybridPiOff(card: TransistorCard): HybridPi {
-  return { rb: card.rb, gpi: 0, cpi: card.cje, gm: 0, cmu: card.cjc, go: 0 };
+  return { rb: card.rb, gpi: 0, cpi: card.cje, gm: 0, cmu: card.cjc, go: 0, cec: 0 };
 }
 
 /** Frequency at which the current gain with the collector at rest has fallen to 1, Hz. */

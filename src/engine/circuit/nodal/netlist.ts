@@ -7,13 +7,15 @@ export const TRANSCONDUCTANCE = 5;
 export const TRANSFORMER = 6;
 export const VOLTAGE = 7;
 export const CURRENT = 8;
+export const TRANSCAPACITANCE = 9;
 
 /**
  * A linear circuit as columns of plain numbers, one row a part. Node 0 is ground.
  *
  * What a, b, c and d are: a resistor, capacitor, inductor or source lies between a and b; a
- * transconductance draws value·(v(c) − v(d)) from a and gives it to b; an ideal transformer makes
- * v(a) − v(b) equal to value·(v(c) − v(d)); a mutual inductance joins the inductors in rows a and b.
+ * transconductance draws value·(v(c) − v(d)) from a and gives it to b, a transcapacitance jω times
+ * as much; an ideal transformer makes v(a) − v(b) equal to value·(v(c) − v(d)); a mutual inductance
+ * joins the inductors in rows a and b.
  */
 export interface Netlist {
   /** Rows in use. */
@@ -86,6 +88,16 @@ export const transconductance = (
   minus: number,
   siemens: number,
 ): number => add(net, TRANSCONDUCTANCE, from, to, plus, minus, siemens);
+
+/** A current jω·farads·(v(plus) − v(minus)) flows through it from `from` to `to`. */
+export const transcapacitance = (
+  net: Netlist,
+  from: number,
+  to: number,
+  plus: number,
+  minus: number,
+  farads: number,
+): number => add(net, TRANSCAPACITANCE, from, to, plus, minus, farads);
 
 /** An ideal transformer: v(a) − v(b) = ratio·(v(c) − v(d)), and no power lost. */
 export const transformer = (

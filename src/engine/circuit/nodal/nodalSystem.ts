@@ -5,6 +5,7 @@ import {
   MUTUAL,
   type Netlist,
   RESISTOR,
+  TRANSCAPACITANCE,
   TRANSCONDUCTANCE,
   TRANSFORMER,
   VOLTAGE,
@@ -70,6 +71,12 @@ export function stamp(net: Netlist, system: NodalSystem): void {
     put(to, i, j, -x);
     put(to, j, i, -x);
   };
+  const controlled = (to: Float64Array, i: number, j: number, m: number, n: number, x: number) => {
+    put(to, i, m, x);
+    put(to, i, n, -x);
+    put(to, j, m, -x);
+    put(to, j, n, x);
+  };
   // A current that leaves node i and enters node j, and the voltage between them.
   const through = (i: number, j: number, k: number, times: number) => {
     put(g, i, k, times);
@@ -106,10 +113,10 @@ export function stamp(net: Netlist, system: NodalSystem): void {
         break;
       }
       case TRANSCONDUCTANCE:
-        put(g, i, m, value);
-        put(g, i, n, -value);
-        put(g, j, m, -value);
-        put(g, j, n, value);
+        controlled(g, i, j, m, n, value);
+        break;
+      case TRANSCAPACITANCE:
+        controlled(c, i, j, m, n, value);
         break;
       case TRANSFORMER:
         through(i, j, k, 1);
