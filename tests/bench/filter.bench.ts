@@ -55,6 +55,14 @@ describe('the filter stage', () => {
       stray: 1e-12,
       sourceResistance: null,
       loadResistance: null,
+      sourceReactance: 0,
+      loadReactance: 0,
+      leakage: null,
+      leakageDb: null,
+      owned: null,
+      chosen: null,
+      aligning: 'design',
+      bag: null,
     }) as const;
   const [six, twelve] = [seen(6), seen(12)];
   bench('one frequency', () => {

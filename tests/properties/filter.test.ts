@@ -169,6 +169,18 @@ test('a wider filter of the same crystals has a larger h, and none is wider than
   );
 });
 
+/** Bags of crystals near any frequency or far from it; some with nothing but a frequency. */
+const bags = fc.array(
+  fc.record({
+    label: fc.constantFrom('1', '2', '3', '4', '9'),
+    fs: fc.option(between(1e6, 40e6)),
+    lm: fc.option(between(1e-3, 1)),
+    rm: fc.option(between(1, 500)),
+    c0: fc.option(between(1e-12, 2e-11)),
+  }),
+  { maxLength: 6 },
+);
+
 test('any entry gives finite figures or none', () => {
   fc.assert(
     fc.property(
@@ -181,11 +193,21 @@ test('any entry gives finite figures or none', () => {
         bandwidth: between(50, 50e3),
         family: fc.constantFrom(...families),
         ripple: between(0.001, 3),
-        fitted: fc.constantFrom('exact', 'e24', 'e12', 'e6', 'e24Pairs', 'e12Pairs'),
+        fitted: fc.constantFrom(
+          ...(['exact', 'e24', 'e12', 'e6', 'e24Pairs', 'e12Pairs', 'e6Pairs', 'own'] as const),
+        ),
+        owned: fc.option(fc.constantFrom('100p 5, 82p x3, 47p', '10p 40, 22p 40, 47p 40, 100p 40')),
+        chosen: fc.option(fc.constantFrom('1 2 3 4', '1 2', '9 9', '')),
+        bag: fc.option(bags),
+        aligning: fc.constantFrom('design', 'each'),
         capacitorQ: between(20, 1e6),
         stray: between(0, 20e-12),
         sourceResistance: fc.option(between(0.1, 1e5)),
         loadResistance: fc.option(between(0.1, 1e5)),
+        sourceReactance: fc.oneof(fc.constant(0), between(-1e5, 1e5)),
+        loadReactance: fc.oneof(fc.constant(0), between(-1e5, 1e5)),
+        leakage: fc.option(between(1e-18, 1e-11)),
+        leakageDb: fc.option(between(10, 200)),
       }),
       ({ cm, ...given }) => {
         const lm = 1 / ((2 * Math.PI * given.fs) ** 2 * cm);

@@ -13,9 +13,9 @@ export const designOf = (look: Look): FilterDesign => look('filter.design') as F
 
 /** The crystal's symbols. */
 export const crystalBounds = {
-  f_s: 'quartz.fs',
-  L_m: 'quartz.lm',
-  C_0: 'quartz.c0',
+  f_s: 'filter.crystalFs',
+  L_m: 'filter.crystalLm',
+  C_0: 'filter.crystalC0',
   C_m: step('1 / ((2 * pi * f_s)^2 * L_m)', 'F', 'motional capacitance, from fs and Lm'),
 } satisfies Record<string, Bound>;
 

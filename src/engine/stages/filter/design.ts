@@ -1,5 +1,7 @@
 import type { Ladder } from '../../circuit/ladder.ts';
 import type { LadderForWidth } from '../../circuit/ladderForWidth.ts';
+import type { FittedParts } from './fitParts.ts';
+import type { Fit } from './fits.ts';
 
 /** The exact design, before parts are chosen: what the sheet's workings start from. */
 export interface FilterDesign {
@@ -23,4 +25,11 @@ export interface FilterDesign {
   /** Longest and shortest group delay between the −3 dB points, s. */
   readonly slowest: number;
   readonly fastest: number;
+  /** What was fitted and what is nearest by itself; null where all is exact. */
+  readonly parts: FittedParts | null;
+  /** The same filter with other parts, and the weights that its departures were taken with. */
+  readonly fits: readonly Fit[];
+  readonly weights: number;
+  /** Whether each mesh has the capacitor that its own crystal needs. */
+  readonly each: boolean;
 }

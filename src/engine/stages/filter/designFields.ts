@@ -37,4 +37,32 @@ export const designResults = {
     digits: 8,
     help: 'Where each mesh resonates with its neighbours held open: the middle of the passband by reactance.',
   }),
+  crystalFs: quantity({
+    label: 'Designed for crystals of',
+    symbol: 'f_s',
+    unit: 'Hz',
+    digits: 7,
+    help: 'Series resonance: that of Quartz, or the mean of the crystals chosen from the bag.',
+  }),
+  crystalLm: quantity({
+    label: 'and a motional inductance of',
+    symbol: 'L_m',
+    unit: 'H',
+    digits: 4,
+    help: 'That of Quartz, or the mean of the crystals chosen from the bag.',
+  }),
+  crystalRm: quantity({
+    label: 'a motional resistance of',
+    symbol: 'R_m',
+    unit: 'Ω',
+    digits: 3,
+    help: 'That of Quartz, or the mean of the crystals chosen from the bag.',
+  }),
+  crystalC0: quantity({
+    label: 'a holder capacitance of',
+    symbol: 'C_0',
+    unit: 'F',
+    digits: 3,
+    help: 'That of Quartz, or the mean of the crystals chosen from the bag.',
+  }),
 };

@@ -94,7 +94,14 @@ export const figureWorkings: Pick<
   qRatio: {
     says: 'The crystal’s Q over the Q of the whole filter.',
     formula: 'Q_u * B_3 / f_mid',
-    where: { Q_u: 'quartz.qu', B_3: 'filter.width3', f_mid: 'filter.centre' },
+    where: {
+      f_s: 'filter.crystalFs',
+      L_m: 'filter.crystalLm',
+      R_m: 'filter.crystalRm',
+      Q_u: step('2 * pi * f_s * L_m / R_m', '1', 'the crystal’s own Q'),
+      B_3: 'filter.width3',
+      f_mid: 'filter.centre',
+    },
     source: 'common practice, no source',
   },
   rounding: (look) => rounding(look),

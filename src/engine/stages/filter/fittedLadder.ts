@@ -1,50 +1,94 @@
+import { alignedLadder, meshFrequency } from '../../circuit/alignedLadder.ts';
+import type { Crystal } from '../../circuit/crystal.ts';
 import { between, type Ladder } from '../../circuit/ladder.ts';
 import type { LadderForWidth } from '../../circuit/ladderForWidth.ts';
-import type { RowOf } from '../../fields/kinds.ts';
-import { chooseCapacitor, partsInWords } from './chooseCapacitor.ts';
-import type { filterFields } from './fields.ts';
+import { passbandRipple } from '../../circuit/passbandRipple.ts';
+import { type FittedParts, fitParts } from './fitParts.ts';
+import { type Fit, fitOf } from './fits.ts';
+import { endsOf } from './leaks.ts';
+import type { Owned } from './ownedParts.ts';
 import type { FilterSeen } from './seen.ts';
+import { type WantedResponse, wantedResponse } from './wantedResponse.ts';
 
-type CouplingRow = RowOf<(typeof filterFields)['results']['couplings']['columns']>;
-type MeshRow = RowOf<(typeof filterFields)['results']['meshes']['columns']>;
+/** The filter as it is built, and how it comes out in other ways. */
+export interface FittedLadder {
+  /** With the parts chosen, the crystals in place, the real ends and what leaks. */
+  readonly ladder: Ladder;
+  /** The same with exact values and without leakage. */
+  readonly real: Ladder;
+  readonly parts: FittedParts | null;
+  /** The exact design, exact values as things are, nearest ones, those chosen: what differs. */
+  readonly fits: readonly Fit[];
+  /** All weights of the departure together. */
+  readonly weights: number;
+  /** Where all meshes are brought to, if each crystal has its own capacitor, Hz. */
+  readonly alignedAt: number | null;
+  /** Frequencies at which to look for its passband, Hz. */
+  readonly near: readonly number[];
+}
 
-/** The ladder with the parts chosen and the ends that it really has, and the tables of its parts. */
+/**
+ * Puts real crystals, parts and ends into the exact design.
+ *
+ * @param each the crystals by position; null where all are alike
+ * @param leakage past the filter, F
+ * @param mesh where the meshes of the exact design resonate, Hz
+ * @param around frequencies at which to look for the passband, Hz
+ */
 export function fittedLadder(
   seen: FilterSeen,
-  { ladder: exact }: LadderForWidth,
-  sums: readonly number[],
-  k: readonly number[],
-): { ladder: Ladder; couplings: CouplingRow[]; meshes: MeshRow[] } {
-  const couplings = [...exact.coupling].map((c, i) => {
-    const chosen = chooseCapacitor(c, seen.fitted);
-    return {
-      junction: i + 1,
-      k: k[i] ?? null,
-      exact: c,
-      fitted: chosen.value,
-      parts: partsInWords(chosen),
-      off: chosen.value / c - 1,
-    };
-  });
-  const meshes = [...exact.series].map((c, i) => {
-    const mesh = { mesh: i + 1, sum: sums[i] ?? null };
-    if (c === 0) return { ...mesh, exact: null, fitted: null, parts: 'none', off: null };
-    const chosen = chooseCapacitor(c, seen.fitted);
-    const off = chosen.value / c - 1;
-    return { ...mesh, exact: c, fitted: chosen.value, parts: partsInWords(chosen), off };
-  });
-  const { sourceResistance, loadResistance, fitted } = seen;
-  if (fitted === 'exact' && sourceResistance === null && loadResistance === null) {
-    return { ladder: exact, couplings, meshes };
+  made: LadderForWidth,
+  each: readonly Crystal[] | null,
+  owned: readonly Owned[],
+  leakage: number,
+  mesh: number,
+  around: readonly number[],
+): FittedLadder {
+  const exact = made.ladder;
+  const real = realLadder(seen, exact, each);
+  const { band } = made;
+  const wanted = wantedResponse(exact, band);
+  const dip = passbandRipple(exact, around, band);
+  const design: Fit = { way: 'design', ladder: exact, band, dip, sum: 0 };
+  const alignedAt = each && seen.aligning === 'each' ? highestMesh(exact, each) : null;
+  // Brought up to the highest of its meshes, the whole filter lies a little higher: that is no fault.
+  const shift = alignedAt === null ? 0 : alignedAt - mesh;
+  const near = shift === 0 ? around : around.map((f) => f + shift);
+  const same = { real, weights: wanted.weights, alignedAt, near };
+  const past = (ladder: Ladder) => (leakage > 0 ? { ...ladder, leakage } : ladder);
+  if (real === exact && seen.fitted === 'exact') {
+    return { ...same, ladder: past(exact), parts: null, fits: [design] };
   }
-  const ladder = between(
-    {
-      ...exact,
-      coupling: Float64Array.from(couplings, (row) => row.fitted),
-      series: Float64Array.from(meshes, (row) => row.fitted ?? 0),
-    },
-    [sourceResistance ?? exact.source[0], 0],
-    [loadResistance ?? exact.load[0], 0],
-  );
-  return { ladder, couplings, meshes };
+  const parts = fitParts(real, shifted(wanted, shift), seen.fitted, owned);
+  const fits = [design];
+  const { sums } = parts;
+  if (real !== exact) fits.push(fitOf('exact', real, near, sums.exact));
+  let ladder = real;
+  if (seen.fitted !== 'exact') {
+    ladder = withParts(real, parts, 'chosen');
+    fits.push(fitOf('nearest', withParts(real, parts, 'nearest'), near, sums.nearest));
+    fits.push(fitOf('chosen', ladder, near, sums.chosen));
+  }
+  return { ...same, ladder: past(ladder), parts, fits };
 }
+
+/** The design with the crystals in place, between the ends that it really has. */
+function realLadder(seen: FilterSeen, exact: Ladder, each: readonly Crystal[] | null): Ladder {
+  const [source, load] = endsOf(seen, exact);
+  const same = (a: Ladder['source'], b: Ladder['source']) => a[0] === b[0] && a[1] === b[1];
+  if (!each && same(source, exact.source) && same(load, exact.load)) return exact;
+  const placed = each ? alignedLadder(exact, each, seen.aligning) : exact;
+  return between(placed, source, load);
+}
+
+const withParts = (real: Ladder, parts: FittedParts, which: 'chosen' | 'nearest'): Ladder => ({
+  ...real,
+  coupling: Float64Array.from(parts.coupling, (one) => one[which].value),
+  series: Float64Array.from(parts.series, (one) => one?.[which].value ?? 0),
+});
+
+const highestMesh = (exact: Ladder, each: readonly Crystal[]): number =>
+  Math.max(...each.map((_, i) => meshFrequency(exact, each, i)));
+
+const shifted = (wanted: WantedResponse, shift: number): WantedResponse =>
+  shift === 0 ? wanted : { ...wanted, frequency: wanted.frequency.map((f) => f + shift) };

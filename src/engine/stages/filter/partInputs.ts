@@ -1,4 +1,4 @@
-import { choice, quantity } from '../../fields/declare.ts';
+import { choice, pasted, quantity } from '../../fields/declare.ts';
 
 /** The capacitors that are to be had. */
 export const partInputs = {
@@ -11,10 +11,17 @@ export const partInputs = {
       e6: 'E6, single',
       e24Pairs: 'E24, up to two in parallel',
       e12Pairs: 'E12, up to two in parallel',
+      e6Pairs: 'E6, up to two in parallel',
+      own: 'Only what I own',
     },
     default: 'exact',
-    help: 'What is really soldered in. Two E12 capacitors in parallel come as near as the tolerance of the parts.',
+    help: 'What is really soldered in. All values are chosen together, so that the response departs least from that of the exact ones; one by one the nearest are not the best.',
     source: 'IEC 60063',
+  }),
+  owned: pasted({
+    label: 'Capacitors that I own',
+    longest: 4000,
+    help: 'Values, each with how many there are: 100p 5, 82p x3, 47p. Plain numbers are picofarads. One is used alone or two side by side, and none oftener than it is there.',
   }),
   capacitorQ: quantity({
     label: 'Capacitor Q',

@@ -1,13 +1,13 @@
-import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { found, reactanceMethod } from './bounds.ts';
-import { chooseCapacitor, type Fitting } from './chooseCapacitor.ts';
+import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
+import { designOf, found, reactanceMethod } from './bounds.ts';
 import type { filterFields } from './fields.ts';
+import { meshSteps } from './placeWorkings.ts';
 
 type Workings = StageWorkings<typeof filterFields>;
 
 const parts: Working = {
-  says: 'One part, or two side by side where they come nearer.',
-  rule: 'The nearest of the series by ratio; the value itself where nothing is to be chosen.',
+  says: 'One part, or two side by side.',
+  rule: 'Of the series, or of those owned, what the search chose; the value itself where nothing is to be chosen.',
   where: {},
   source: 'IEC 60063',
 };
@@ -19,15 +19,37 @@ const off: Working = {
   source: 'definition',
 };
 
+const designCapacitor: Working = {
+  says: 'What a mesh lacks of the largest sum, a series capacitor makes up.',
+  formula: '1 / (2 * pi * f_mesh * h * (a - a_i))',
+  where: {
+    f_mesh: 'filter.alignment',
+    h: 'filter.halfSpan',
+    a: 'filter.largestSum',
+    a_i: 'row.sum',
+  },
+  source: reactanceMethod,
+};
+
+/** What a mesh with its own crystal needs. */
+const ownCapacitor = (look: Look, index: number): Working => ({
+  says: 'What its crystal’s reactance exceeds that of the couplings by, where all meshes are aligned, a series capacitor takes away.',
+  formula: '1 / (2 * pi * f_all * (X_i - X_k))',
+  where: { f_all: 'filter.alignedAt', ...meshSteps(look, index) },
+  source: reactanceMethod,
+});
+
 export const partWorkings: Pick<
   Workings,
   | 'couplings.junction'
   | 'couplings.exact'
+  | 'couplings.nearest'
   | 'couplings.fitted'
   | 'couplings.parts'
   | 'couplings.off'
   | 'meshes.mesh'
   | 'meshes.exact'
+  | 'meshes.nearest'
   | 'meshes.fitted'
   | 'meshes.parts'
   | 'meshes.off'
@@ -44,22 +66,15 @@ export const partWorkings: Pick<
     },
     source: reactanceMethod,
   },
-  'couplings.fitted': fitted,
+  'couplings.nearest': added('coupling', 'nearest'),
+  'couplings.fitted': added('coupling', 'chosen'),
   'couplings.parts': parts,
   'couplings.off': off,
   'meshes.mesh': counted('Meshes are counted from the source.'),
-  'meshes.exact': {
-    says: 'What a mesh lacks of the largest sum, a series capacitor makes up.',
-    formula: '1 / (2 * pi * f_mesh * h * (a - a_i))',
-    where: {
-      f_mesh: 'filter.alignment',
-      h: 'filter.halfSpan',
-      a: 'filter.largestSum',
-      a_i: 'row.sum',
-    },
-    source: reactanceMethod,
-  },
-  'meshes.fitted': fitted,
+  'meshes.exact': (look, index) =>
+    designOf(look).each ? ownCapacitor(look, index) : designCapacitor,
+  'meshes.nearest': added('series', 'nearest'),
+  'meshes.fitted': added('series', 'chosen'),
   'meshes.parts': parts,
   'meshes.off': off,
 };
@@ -73,29 +88,35 @@ function counted(says: string): (look: Look, index: number) => Working {
   });
 }
 
-/** The parts that were picked, added up. */
-function fitted(look: Look): Working {
-  const chosen = chooseCapacitor(look('row.exact') as number, look('filter.fitted') as Fitting);
-  if (chosen.parts.length === 0) {
+/** The parts of one place, added up. */
+function added(of: 'coupling' | 'series', which: 'chosen' | 'nearest'): WorkingOf {
+  return (look, index) => {
+    const parts = designOf(look).parts?.[of][index]?.[which].parts ?? [];
+    if (parts.length === 0) {
+      return {
+        says: 'The exact value.',
+        formula: 'C_exact',
+        where: { C_exact: 'row.exact' },
+        source: 'as asked for',
+      };
+    }
+    const own = look('filter.fitted') === 'own';
+    const where: Record<string, Bound> = {};
+    parts.forEach((part, i) => {
+      where[`C_${i + 1}`] = {
+        ...{ value: part, unit: 'F', says: own ? 'from those owned' : 'preferred value' },
+        source: own ? 'as listed' : 'IEC 60063',
+      };
+    });
     return {
-      says: 'The exact value.',
-      formula: 'C_exact',
-      where: { C_exact: 'row.exact' },
-      source: 'as asked for',
+      says:
+        which === 'nearest'
+          ? 'Nearest to the exact value by itself.'
+          : 'Chosen together with all others, so that the response departs least from the exact one.',
+      formula: Object.keys(where).join(' + '),
+      where,
+      source: own ? 'as listed' : 'IEC 60063',
+      assumes: 'Each capacitor has just its marked value.',
     };
-  }
-  const where: Record<string, Bound> = {};
-  chosen.parts.forEach((part, i) => {
-    where[`C_${i + 1}`] = {
-      ...{ value: part, unit: 'F', says: 'preferred value' },
-      source: 'IEC 60063',
-    };
-  });
-  return {
-    says: 'Nearest to the exact value by ratio.',
-    formula: Object.keys(where).join(' + '),
-    where,
-    source: 'IEC 60063',
-    assumes: 'Each capacitor has just its marked value.',
   };
 }

@@ -1,10 +1,11 @@
-/** What the Filter reads: the crystal, and its own entries. */
+/** What the Filter reads: the crystal, the bag to choose from, and its own entries. */
 export const filterReads = {
   fs: 'quartz.fs',
   lm: 'quartz.lm',
   rm: 'quartz.rm',
   c0: 'quartz.c0',
   qu: 'quartz.qu',
+  bag: 'bag.rows?',
   crystals: 'filter.crystals',
   bandwidth: 'filter.bandwidth',
   family: 'filter.family',
@@ -14,4 +15,11 @@ export const filterReads = {
   stray: 'filter.stray',
   sourceResistance: 'filter.sourceResistance?',
   loadResistance: 'filter.loadResistance?',
+  sourceReactance: 'filter.sourceReactance',
+  loadReactance: 'filter.loadReactance',
+  leakageDb: 'filter.leakageDb?',
+  leakage: 'filter.leakage?',
+  owned: 'filter.owned?',
+  chosen: 'filter.chosen?',
+  aligning: 'filter.aligning',
 } as const;

@@ -1,4 +1,5 @@
 import { stage } from '../../fields/stage.ts';
+import { bagFields } from '../bag/fields.ts';
 import { planFields } from '../plan/fields.ts';
 import { quartzFields } from '../quartz/fields.ts';
 import { filterFields } from './fields.ts';
@@ -8,7 +9,7 @@ import { filterWorkings } from './workings.ts';
 
 export const filter = stage({
   fields: filterFields,
-  after: [planFields, quartzFields],
+  after: [planFields, bagFields, quartzFields],
   reads: filterReads,
   work: workFilter,
   workings: filterWorkings,

@@ -200,14 +200,14 @@ function halfSpan(look: Look): Working {
   // Every part of the ladder as it follows from h, instead of its number.
   for (const [name, term] of Object.entries(where)) {
     const value = 'value' in term ? term.value : null;
-    const byPart = (of: Rows) => of.findIndex(({ exact }) => exact === value);
+    const byPart = (of: Float64Array) => of.indexOf(value ?? Number.NaN);
     if (name.startsWith('C_k')) {
-      const row = k[byPart(k)];
+      const row = k[byPart(design.ladder.coupling)];
       const tag = name.slice(3);
       symbols[`k_${tag}`] = found(row?.k ?? 0, '1', 'coupling');
       symbols[name] = step(`1 / (2 * pi * f_mesh * h * k_${tag}) - C_st`, 'F', term.says);
     } else if (name.startsWith('C_s')) {
-      const row = a[byPart(a)];
+      const row = a[byPart(design.ladder.series)];
       const tag = name.slice(3);
       symbols[`a_${tag}`] = found(row?.sum ?? 0, '1', 'sum of couplings of its mesh');
       symbols[name] = step(`1 / (2 * pi * f_mesh * h * (a - a_${tag}))`, 'F', term.says);

@@ -2,8 +2,6 @@ import { type Couplings, couplings } from '../../circuit/couplings.ts';
 import { type Crystal, crystalOf, frequencyAtReactance } from '../../circuit/crystal.ts';
 import { largestSum, meshSums } from '../../circuit/crystalLadder.ts';
 import { type LadderForWidth, ladderForWidth } from '../../circuit/ladderForWidth.ts';
-import { passband } from '../../circuit/passband.ts';
-import { passbandRipple } from '../../circuit/passbandRipple.ts';
 import { spanFrequencies } from '../../circuit/reactanceSpan.ts';
 import type { Work } from '../../fields/stage.ts';
 import { noResults } from '../../fields/stage.ts';
@@ -11,11 +9,19 @@ import { cornersRounded, KEPT, LOST } from './corners.ts';
 import { curves, within } from './curves.ts';
 import type { FilterDesign } from './design.ts';
 import { filterFields } from './fields.ts';
+import { fitOf, fitRow } from './fits.ts';
 import { fittedLadder } from './fittedLadder.ts';
+import { inPlace } from './inPlace.ts';
+import { attenuationPast } from './leakagePast.ts';
+import { leaks } from './leaks.ts';
+import { ownedParts } from './ownedParts.ts';
+import { parallelEnd } from './parallelEnd.ts';
+import { couplingRows, meshRows, stockRows } from './partRows.ts';
 import { impossible, problems } from './problems.ts';
 import { reachLossless } from './reachLossless.ts';
 import type { FilterSeen } from './seen.ts';
 import { type Skirts, skirts } from './skirts.ts';
+import { stockProblems } from './stockProblems.ts';
 
 type Answer = Work<typeof filterFields>;
 
@@ -24,19 +30,25 @@ const MARGIN = 0.6;
 
 /** Designs the ladder for the width asked for, fits its capacitors, and analyses what comes out. */
 export function workFilter(seen: FilterSeen): Answer {
-  const crystal = crystalOf(seen.fs, seen.lm, (2 * Math.PI * seen.fs * seen.lm) / seen.rm, seen.c0);
   const chain = couplings(seen.family, seen.crystals, seen.ripple);
+  const placed = inPlace(seen, seen.crystals);
+  const { mean } = placed;
+  const qu = (2 * Math.PI * mean.fs * mean.lm) / mean.rm;
+  const crystal = crystalOf(mean.fs, mean.lm, qu, mean.c0);
   const made = ladderForWidth(crystal, chain, seen, seen.bandwidth);
   const cannot = impossible(seen, made);
   if (cannot.length > 0) return { results: noResults(filterFields), problems: cannot };
 
   const largest = largestSum(chain);
   const around = spanFrequencies(crystal, largest, made.h, seen.crystals, MARGIN);
-  const fitted = fittedLadder(seen, made, meshSums(chain), chain.k);
-  const { ladder } = fitted;
-  const band = passband(ladder, around, 2e-9);
-  const dip = passbandRipple(ladder, around, band);
-  const exactDip = ladder === made.ladder ? dip : passbandRipple(made.ladder, around, made.band);
+  const mesh = meshFrequency(crystal, chain, made);
+  const owned = ownedParts(seen.owned ?? '');
+  const leak = leaks(seen, made.ladder, mesh);
+  const fitted = fittedLadder(seen, made, placed.each, owned.parts, leak.c ?? 0, mesh, around);
+  const { ladder, real, parts, fits, weights, near } = fitted;
+  const { band, dip } =
+    fits.find((fit) => fit.ladder === ladder) ?? fitOf('chosen', ladder, near, 0);
+  const exactDip = fits[0]?.dip ?? dip;
   const width3 = band.high - band.low;
   const centre = (band.low + band.high) / 2;
   const down6 = skirts(ladder, band, 6);
@@ -64,7 +76,13 @@ export function workFilter(seen: FilterSeen): Answer {
     area: inside.area,
     slowest: inside.slowest,
     fastest: inside.fastest,
+    parts,
+    fits,
+    weights,
+    each: fitted.alignedAt !== null,
   };
+  const source = parallelEnd(ladder.source, centre);
+  const load = parallelEnd(ladder.load, centre);
   const results: Answer['results'] = {
     width3,
     loss: -band.gain,
@@ -73,9 +91,28 @@ export function workFilter(seen: FilterSeen): Answer {
     halfSpan: made.h,
     largestSum: largest,
     endQ: chain.qSource,
-    alignment: meshFrequency(crystal, chain, made),
-    couplings: fitted.couplings,
-    meshes: fitted.meshes,
+    alignment: mesh,
+    crystalFs: mean.fs,
+    crystalLm: mean.lm,
+    crystalRm: mean.rm,
+    crystalC0: mean.c0,
+    couplings: couplingRows(real, parts, chain.k),
+    meshes: meshRows(real, parts, meshSums(chain)),
+    fits: fits.map((fit) => fitRow(fit, weights)),
+    stock: seen.fitted === 'own' ? stockRows(owned.parts, parts) : null,
+    places: placed.rows,
+    alignedAt: fitted.alignedAt,
+    sourceParallelR: source.r,
+    sourceParallelC: source.c,
+    sourceParallelL: source.l,
+    loadParallelR: load.r,
+    loadParallelC: load.c,
+    loadParallelL: load.l,
+    leakageFound: leak.c,
+    floor:
+      leak.c === null
+        ? null
+        : attenuationPast(ladder.source, ladder.load, leak.c, mesh) - -band.gain,
     ladder,
     design,
     reach: made.widest.width,
@@ -97,7 +134,7 @@ export function workFilter(seen: FilterSeen): Answer {
     noiseBandwidth: inside.area / gainRatio,
     delayVariation: inside.slowest - inside.fastest,
     returnLoss: inside.worstMatch,
-    qRatio: (seen.qu * width3) / centre,
+    qRatio: (qu * width3) / centre,
     rounding,
     corners:
       rounding === null ? null : rounding < KEPT ? 'holds' : rounding < LOST ? 'close' : 'fails',
@@ -107,7 +144,15 @@ export function workFilter(seen: FilterSeen): Answer {
     response,
     exactResponse,
   };
-  return { results, problems: problems(seen, made, results) };
+  return {
+    results,
+    problems: [
+      ...placed.problems,
+      ...leak.problems,
+      ...stockProblems(seen, owned, parts),
+      ...problems(seen, made, results),
+    ],
+  };
 }
 
 const widthOf = ([low, high]: Skirts): number | null =>

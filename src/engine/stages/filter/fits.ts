@@ -1,0 +1,33 @@
+import type { Ladder } from '../../circuit/ladder.ts';
+import { type Passband, passband } from '../../circuit/passband.ts';
+import { type Dip, passbandRipple } from '../../circuit/passbandRipple.ts';
+
+/** How the same filter comes out in one of four ways. */
+export interface Fit {
+  readonly way: 'design' | 'exact' | 'nearest' | 'chosen';
+  readonly ladder: Ladder;
+  readonly band: Passband;
+  readonly dip: Dip;
+  /** Weighted sum of squares of the departure, dB². */
+  readonly sum: number;
+}
+
+/** Analyses a ladder for the table of what its parts cost. */
+export function fitOf(
+  way: Fit['way'],
+  ladder: Ladder,
+  around: readonly number[],
+  sum: number,
+): Fit {
+  const band = passband(ladder, around, 2e-9);
+  return { way, ladder, band, dip: passbandRipple(ladder, around, band), sum };
+}
+
+/** A row of that table. */
+export const fitRow = ({ way, band, dip, sum }: Fit, weights: number) => ({
+  way,
+  departure: Math.sqrt(sum / weights),
+  width: band.high - band.low,
+  ripple: dip.depth,
+  loss: -band.gain,
+});
