@@ -1,0 +1,47 @@
+/**
+ * Discrete Fourier transform in place, X[k] = Σ x[n]·e^(∓j2πkn/N), not scaled.
+ *
+ * @param re, im real and imaginary parts, as many as a power of two
+ * @param inverse with e^(+j…): time out of frequency
+ * @source J. W. Cooley & J. W. Tukey, Math. Comp. 19, 1965, radix 2
+ */
+export function fft(re: Float64Array, im: Float64Array, inverse = false): void {
+  const n = re.length;
+  // Into the order of the bits turned round.
+  for (let i = 1, j = 0; i < n; i += 1) {
+    let bit = n >> 1;
+    for (; j & bit; bit >>= 1) j ^= bit;
+    j ^= bit;
+    if (i < j) {
+      swap(re, i, j);
+      swap(im, i, j);
+    }
+  }
+  for (let size = 2; size <= n; size *= 2) {
+    const half = size / 2;
+    for (let k = 0; k < half; k += 1) {
+      const angle = ((inverse ? 2 : -2) * Math.PI * k) / size;
+      const c = Math.cos(angle);
+      const s = Math.sin(angle);
+      for (let a = k; a < n; a += size) {
+        const b = a + half;
+        const br = re[b] as number;
+        const bi = im[b] as number;
+        const tr = br * c - bi * s;
+        const ti = br * s + bi * c;
+        const ar = re[a] as number;
+        const ai = im[a] as number;
+        re[b] = ar - tr;
+        im[b] = ai - ti;
+        re[a] = ar + tr;
+        im[a] = ai + ti;
+      }
+    }
+  }
+}
+
+function swap(of: Float64Array, i: number, j: number): void {
+  const kept = of[i] as number;
+  of[i] = of[j] as number;
+  of[j] = kept;
+}

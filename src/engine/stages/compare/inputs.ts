@@ -1,0 +1,63 @@
+import { choice, count, quantity } from '../../fields/declare.ts';
+import { filterFields } from '../filter/fields.ts';
+
+const as = 'Blank: as the present filter.';
+const { family: families } = filterFields.inputs;
+
+const use = <const L extends string>(letter: L) =>
+  choice({
+    label: `Filter ${letter}`,
+    options: { no: 'left out', yes: 'beside it' },
+    default: 'no',
+    help: 'An alternative from the same crystals, with its own ends. The rig itself is not changed.',
+  });
+
+const crystals = count({ label: 'Crystals', symbol: 'n', range: [2, 12], default: null, help: as });
+
+const bandwidth = quantity({
+  label: 'Bandwidth wanted',
+  symbol: 'B',
+  unit: 'Hz',
+  range: [50, 50_000],
+  default: null,
+  typical: [1800, 3000],
+  digits: 4,
+  help: as,
+});
+
+const family = choice({
+  label: 'Family',
+  options: { same: 'As the present filter', ...families.options },
+  default: 'same',
+  help: families.help,
+});
+
+const ripple = quantity({
+  label: 'Ripple',
+  symbol: 'A_r',
+  unit: 'dB',
+  range: [0.001, 3],
+  default: null,
+  typical: [0.01, 1],
+  digits: 4,
+  help: `${as} For families that have a choice of it.`,
+});
+
+/** Up to three alternatives. What is left blank is as in the present filter. */
+export const compareInputs = {
+  b: use('B'),
+  bCrystals: crystals,
+  bBandwidth: bandwidth,
+  bFamily: family,
+  bRipple: ripple,
+  c: use('C'),
+  cCrystals: crystals,
+  cBandwidth: bandwidth,
+  cFamily: family,
+  cRipple: ripple,
+  d: use('D'),
+  dCrystals: crystals,
+  dBandwidth: bandwidth,
+  dFamily: family,
+  dRipple: ripple,
+} as const;

@@ -1,0 +1,22 @@
+/** What Compare reads: what the present filter was asked to be, and the alternatives. */
+export const compareReads = {
+  crystals: 'filter.crystals',
+  bandwidth: 'filter.bandwidth',
+  family: 'filter.family',
+  ripple: 'filter.ripple',
+  b: 'compare.b',
+  bCrystals: 'compare.bCrystals?',
+  bBandwidth: 'compare.bBandwidth?',
+  bFamily: 'compare.bFamily',
+  bRipple: 'compare.bRipple?',
+  c: 'compare.c',
+  cCrystals: 'compare.cCrystals?',
+  cBandwidth: 'compare.cBandwidth?',
+  cFamily: 'compare.cFamily',
+  cRipple: 'compare.cRipple?',
+  d: 'compare.d',
+  dCrystals: 'compare.dCrystals?',
+  dBandwidth: 'compare.dBandwidth?',
+  dFamily: 'compare.dFamily',
+  dRipple: 'compare.dRipple?',
+} as const;

@@ -1,0 +1,46 @@
+import type { ValueOf } from '../../fields/kinds.ts';
+import { filterFields } from '../filter/fields.ts';
+import type { CompareSeen } from './seen.ts';
+
+type FilterInputs = (typeof filterFields)['inputs'];
+
+/** The key of a family of filters. */
+export type FamilyKey = ValueOf<FilterInputs['family']>;
+
+/** One of the filters side by side: how it differs from the present one. */
+export interface Variant {
+  readonly name: 'A' | 'B' | 'C' | 'D';
+  readonly crystals: number;
+  /** Hz */
+  readonly bandwidth: number;
+  readonly family: FamilyKey;
+  /** dB */
+  readonly ripple: number;
+}
+
+/** The alternatives by the letter of their fields, in order. */
+export const letters = ['b', 'c', 'd'] as const;
+export type Letter = (typeof letters)[number];
+
+/** The present filter, and each alternative that is to stand beside it. */
+export function variantsOf(seen: CompareSeen): Variant[] {
+  const { crystals, bandwidth, family, ripple } = seen;
+  const present: Variant = { name: 'A', crystals, bandwidth, family, ripple };
+  const others = letters
+    .filter((letter) => seen[letter] === 'yes')
+    .map((letter): Variant => {
+      const other = seen[`${letter}Family`];
+      return {
+        name: letter.toUpperCase() as Variant['name'],
+        crystals: seen[`${letter}Crystals`] ?? crystals,
+        bandwidth: seen[`${letter}Bandwidth`] ?? bandwidth,
+        family: other === 'same' ? family : other,
+        ripple: seen[`${letter}Ripple`] ?? ripple,
+      };
+    });
+  return [present, ...others];
+}
+
+/** A family in words. */
+export const familyWords = (family: FamilyKey): string =>
+  filterFields.inputs.family.options[family];
