@@ -1,5 +1,6 @@
+import { compareErrand } from './compare/errand.ts';
 import type { Errand } from './errand.ts';
 import { yieldErrand } from './yield/errand.ts';
 
 /** All errands by their key. */
-export const errands: readonly Errand[] = [yieldErrand];
+export const errands: readonly Errand[] = [compareErrand, yieldErrand];
