@@ -92,10 +92,10 @@ function PiNetwork() {
       <Name x={328} y={102} anchor="end">
         159
       </Name>
-      <Name x={2} y={34} anchor="start">
+      <Name x={2} y={20} anchor="start">
         50 Ω generator
       </Name>
-      <Name x={398} y={34} anchor="end">
+      <Name x={398} y={20} anchor="end">
         50 Ω level
       </Name>
     </>

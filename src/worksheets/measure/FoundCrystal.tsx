@@ -43,6 +43,9 @@ const lines: readonly Line[] = [
   { exact: 'measure.fp' },
 ];
 
+/** Only a level tells these. */
+const byLevel = ['measure.rm', 'measure.qu'];
+
 const columns: TableColumn[] = [
   { key: 'name', label: 'Figure', as: 'words' },
   { key: 'exact', label: 'Exact' },
@@ -60,6 +63,8 @@ const paths = lines.flatMap(({ exact, error, short, off }) =>
 
 /** Each figure of the crystal with its ±, and what the shortcut would have said. */
 export function FoundCrystal() {
+  const method = useValue<string>('measure.method');
+  const told = lines.filter(({ exact }) => method === 'fixture' || !byLevel.includes(exact));
   const open = useBench((s) => (s.open && paths.includes(s.open.path) ? s.open : null));
   return (
     <>
@@ -67,7 +72,7 @@ export function FoundCrystal() {
         caption="What the readings make of it"
         columns={columns}
         narrow="stack"
-        rows={lines.map(({ exact, error, short, off }) => ({
+        rows={told.map(({ exact, error, short, off }) => ({
           key: exact,
           cells: {
             name: fieldAt(exact)?.label ?? exact,

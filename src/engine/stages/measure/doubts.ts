@@ -36,6 +36,16 @@ export function changeOf({ up, down }: Varied, key: MovedKey): number | null {
   return high === null || low === null ? null : (high - low) / 2;
 }
 
+/** Share of a figure below which what an error does to it is nothing; of fs it is 0.01 Hz. */
+const NOTHING = 1e-5;
+
+/** The same for a table, where what does not matter is left out. */
+export function noteworthy(row: Varied, key: MovedKey): number | null {
+  const change = changeOf(row, key);
+  const least = key === 'fs' ? 0.01 : NOTHING * Math.abs(row.up[key] ?? 0);
+  return change === null || Math.abs(change) < least ? null : change;
+}
+
 interface ReadingError {
   readonly reading: string;
   readonly by: number;
@@ -61,7 +71,7 @@ function errorsOf(readings: Readings, seen: MeasureSeen): readonly ReadingError[
       hertz('peak', 'Frequency of the peak'),
       level('loss', 'Loss at the peak'),
       level('drop', 'Where 3 dB down was taken'),
-      hertz('width', 'Width, two frequencies', Math.SQRT2),
+      hertz('width', 'Width of the peak', Math.SQRT2),
       farad('c0', 'Holder capacitance'),
       {
         reading: 'end',

@@ -56,7 +56,7 @@ export const measureResults = {
   ...short,
   doubts: table({
     label: 'What each reading’s error does',
-    help: 'Half of the difference between the crystal worked with the reading so much higher and so much lower.',
+    help: 'Half of the difference between the crystal worked with the reading so much higher and so much lower. A dash: nothing that matters.',
     columns: {
       reading: words({ label: 'Reading', help: 'What was read.' }),
       error: words({ label: '±', help: 'How far it may be off.' }),

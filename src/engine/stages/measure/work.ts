@@ -1,6 +1,6 @@
 import { noResults, type Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
-import { changeOf, MOVED, type MovedKey, type Varied, varied } from './doubts.ts';
+import { changeOf, MOVED, type MovedKey, noteworthy, type Varied, varied } from './doubts.ts';
 import { measureFields } from './fields.ts';
 import { cautions, holderProblem, misfit, nearLimit, unlike } from './problems.ts';
 import { endOf, holderOf, oscillatorOf, readingsOf } from './readings.ts';
@@ -94,11 +94,11 @@ function errors(rows: readonly Varied[] | null) {
       rows?.map((row) => ({
         reading: row.reading,
         error: row.error,
-        fs: changeOf(row, 'fs'),
-        lm: changeOf(row, 'lm'),
-        cm: changeOf(row, 'cm'),
-        rm: changeOf(row, 'rm'),
-        qu: changeOf(row, 'qu'),
+        fs: noteworthy(row, 'fs'),
+        lm: noteworthy(row, 'lm'),
+        cm: noteworthy(row, 'cm'),
+        rm: noteworthy(row, 'rm'),
+        qu: noteworthy(row, 'qu'),
       })) ?? null,
     weakest: rows === null ? null : weakest(rows),
   };
