@@ -2,6 +2,7 @@ import type { Stage } from '../fields/stage.ts';
 import { bag } from '../stages/bag/stage.ts';
 import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
+import { compare } from '../stages/compare/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
 import { measure } from '../stages/measure/stage.ts';
 import { output } from '../stages/output/stage.ts';
@@ -22,6 +23,7 @@ export const stages: readonly Stage[] = [
   filter,
   carrier,
   yields,
+  compare,
   transmit,
   output,
   windings,
