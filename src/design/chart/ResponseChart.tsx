@@ -4,6 +4,7 @@ import { Band } from './Band.tsx';
 import { CarrierMarks } from './CarrierMarks.tsx';
 import { Chart, type ChartText } from './Chart.tsx';
 import { CurveName } from './CurveName.tsx';
+import { Floor, type FloorProps } from './Floor.tsx';
 import { type Curve, Plot } from './Plot.tsx';
 import { Reader } from './Reader.tsx';
 import type { PlotAxis } from './scale.ts';
@@ -31,6 +32,8 @@ export interface ResponseChartProps extends ChartText {
   /** Where a rule of thumb would put the carrier, with what it costs. */
   rules?: readonly { at: number; label: string }[];
   widths?: readonly Width[];
+  /** What leaks past the filter, however well it is made. */
+  leak?: FloorProps | undefined;
   /** Height in em. */
   tall?: number;
 }
@@ -60,7 +63,7 @@ function audioAxis(
 }
 
 function Picture({ width, em, ...props }: ResponseChartProps & Measured) {
-  const { curve, reference, carrier, wanted, opposite, rules = [], widths = [] } = props;
+  const { curve, reference, carrier, wanted, opposite, rules = [], widths = [], leak } = props;
   const { floor = -100, ceiling = 0, tall = 24 } = props;
   const from = props.domain?.[0] ?? curve.x[0] ?? 0;
   const to = props.domain?.[1] ?? curve.x[curve.x.length - 1] ?? 1;
@@ -101,6 +104,7 @@ function Picture({ width, em, ...props }: ResponseChartProps & Measured) {
         <>
           {opposite && <Band kind="unwanted" em={em} {...opposite} />}
           {wanted && <Band kind="wanted" em={em} {...wanted} />}
+          {leak && <Floor {...leak} em={em} />}
         </>
       }
     >

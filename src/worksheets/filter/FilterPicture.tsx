@@ -56,6 +56,7 @@ function usePicture(): Picture | null {
     useWidth(20, useValue<number>('filter.low20'), useValue<number>('filter.high20')),
     useWidth(60, useValue<number>('filter.low60'), useValue<number>('filter.high60')),
   ];
+  const floor = useValue<number>('filter.floor');
   const [w3, w6, w20, w60] = edges;
   const carrier = useValue<number>('carrier.frequency');
   const attenuation = useValue<number>('carrier.attenuation');
@@ -87,9 +88,13 @@ function usePicture(): Picture | null {
       curve: below(response),
       domain: steps(kHz(response.frequency[0] ?? fs), kHz(response.frequency.at(-1) ?? fs)),
       reference:
-        exact !== null && fitted !== 'exact'
-          ? { ...below(exact), label: 'exact values' }
+        exact !== null
+          ? { ...below(exact), label: fitted === 'exact' ? 'as designed' : 'exact values' }
           : undefined,
+      leak:
+        floor === null
+          ? undefined
+          : { at: -floor, label: `leakage past the filter, ${format(-floor, 'dB', 2)}` },
       xName: `kHz from ${format(fs, 'Hz', 7)}`,
       ...(carrier === null
         ? {}
@@ -111,6 +116,7 @@ function usePicture(): Picture | null {
     response,
     exact,
     fitted,
+    floor,
     loss,
     ripple,
     width,

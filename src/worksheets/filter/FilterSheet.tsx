@@ -6,16 +6,18 @@ import { Section } from '../../design/Section.tsx';
 import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
-import { Rows } from '../bound/Rows.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
+import { CrystalsSection } from './CrystalsSection.tsx';
 import { DelayPicture } from './DelayPicture.tsx';
+import { EndsSection } from './EndsSection.tsx';
 import { FilterPicture } from './FilterPicture.tsx';
+import { LeakageSection } from './LeakageSection.tsx';
+import { PartsSection } from './PartsSection.tsx';
 
 /** The crystal ladder: what is asked for, the picture, the parts, and all that can be measured on it. */
 export function FilterSheet() {
   const family = useValue<string>('filter.family');
-  const fitted = useValue<string>('filter.fitted');
   return (
     <SheetFrame
       stage="filter"
@@ -54,59 +56,10 @@ export function FilterSheet() {
       <Section>
         <FilterPicture />
       </Section>
-      <Section
-        title="The parts"
-        margin={
-          <>
-            <Note title="Which capacitors?">
-              <p>
-                Scaling all coupling capacitors changes the width and hardly the ripple. Ripple
-                comes from wrong ends or from meshes that are not in tune.
-              </p>
-            </Note>
-            <Note title="Good ones">
-              <p>NP0/C0G ceramic, silver mica or polystyrene. Other ceramics drift and lose.</p>
-            </Note>
-          </>
-        }
-      >
-        <Entry of="filter.fitted" form="list" />
-        <Rows of="filter.couplings" />
-        <Rows of="filter.meshes" />
-        {fitted !== 'exact' && (
-          <Figures>
-            <Result of="filter.widthCost" />
-            <Result of="filter.rippleCost" />
-            <Result of="filter.lossCost" />
-          </Figures>
-        )}
-        <Disclosure summary="Capacitor Q and stray">
-          <Fields>
-            <Entry of="filter.capacitorQ" />
-            <Entry of="filter.stray" />
-          </Fields>
-        </Disclosure>
-      </Section>
-      <Section
-        title="Ends"
-        margin={
-          <Note title="The commonest fault">
-            <p>
-              Half or double the right resistance costs some 2 dB of ripple. Straight into 50 Ω a
-              filter of 200 Ω shows humps of 5 dB, and looks wider and steeper than it is.
-            </p>
-          </Note>
-        }
-      >
-        <Figures>
-          <Result of="filter.ends" />
-          <Result of="filter.returnLoss" />
-        </Figures>
-        <Fields>
-          <Entry of="filter.sourceResistance" />
-          <Entry of="filter.loadResistance" />
-        </Fields>
-      </Section>
+      <CrystalsSection />
+      <PartsSection />
+      <EndsSection />
+      <LeakageSection />
       <Section title="What a sweep should show">
         <Figures>
           <Result of="filter.width6" />
@@ -150,6 +103,12 @@ export function FilterSheet() {
         </Figures>
       </Section>
       <Section title="Inside the sum">
+        <Figures>
+          <Result of="filter.crystalFs" size="small" />
+          <Result of="filter.crystalLm" size="small" />
+          <Result of="filter.crystalRm" size="small" />
+          <Result of="filter.crystalC0" size="small" />
+        </Figures>
         <Figures>
           <Result of="filter.halfSpan" size="small" />
           <Result of="filter.largestSum" size="small" />
