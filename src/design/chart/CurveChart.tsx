@@ -31,6 +31,8 @@ export interface CurveChartProps extends ChartText {
     unit: string;
     ticks?: readonly number[];
     format?: (value: number) => string;
+    /** Decimals that are read off; one by itself. */
+    decimals?: number;
   };
   bands?: readonly { from: number; to: number; kind: 'wanted' | 'unwanted'; label?: string }[];
   uprights?: readonly { at: number; label: string; kind: 'live' | 'rule' }[];
@@ -101,7 +103,9 @@ function Picture({ width, em, ...props }: CurveChartProps & Measured) {
           const said = curves.filter((curve) => !curve.silent);
           const figures = said.map((curve) => {
             const height = heightAt(curve, at);
-            return height === null ? '–' : (y.format ?? plain)(Number(height.toFixed(1)));
+            return height === null
+              ? '–'
+              : (y.format ?? plain)(Number(height.toFixed(y.decimals ?? 1)));
           });
           return `${plain(Number(at.toPrecision(4)))} ${x.unit}: ${figures.join(', ')} ${y.unit}`;
         }}

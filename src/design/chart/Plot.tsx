@@ -8,8 +8,11 @@ import type { XY } from './thinned.ts';
 
 export interface Curve extends XY {
   key: string;
-  /** `main` heavy and whole, `other` copper and thinner, `reference` thin and dashed. */
-  ink: 'main' | 'other' | 'reference';
+  /**
+   * `main` heavy and whole, `other` copper and thinner, `reference` thin and dashed; beside the
+   * first two, `third` in long dashes and `fourth` dotted.
+   */
+  ink: 'main' | 'other' | 'reference' | 'third' | 'fourth';
 }
 
 interface PlotProps {
