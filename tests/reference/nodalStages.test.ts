@@ -111,20 +111,18 @@ const cases: readonly Case[] = [
     frequencies: [...speech, 1e6],
   },
   ...(['all', 'transistor', 'nothing'] as const).map((asleep): Case => {
-    const sleeping = [
+    const whole = [
       c('o2', 'b2', 'p2', two.coupling),
       c('i2', 'p1', 'c2', two.coupling),
-      asleep === 'all'
-        ? half('2', 'b2', 'c2', '0', two)
-        : [
-            'q2 c2 b2 e2 q',
-            r('b2', 'b2', '0', 1e12),
-            r('c2', 'c2', '0', 1e12),
-            r('e2', 'e2', 'f2', two.emitter),
-            r('f2', 'f2', '0', two.bridged),
-            c('f2', 'f2', '0', two.bridge),
-          ].join('\n'),
-    ].join('\n');
+      half('2', 'b2', 'c2', '0', two),
+    ];
+    const bare = [
+      'q2 p1 p2 e2 q',
+      r('e2', 'e2', 'f2', two.emitter),
+      r('f2', 'f2', '0', two.bridged),
+      c('f2', 'f2', '0', two.bridge),
+    ];
+    const sleeping = { all: whole, transistor: bare, nothing: [] }[asleep].join('\n');
     return {
       name: `two-way amplifier, of the sleeping half ${asleep}`,
       card: cards.switching,
@@ -134,7 +132,7 @@ const cases: readonly Case[] = [
         c('i1', 'p1', 'b1', two.coupling),
         half('1', 'b1', 'c1', 's', two),
         c('o1', 'c1', 'p2', two.coupling),
-        asleep === 'nothing' ? '' : sleeping,
+        sleeping,
       ].join('\n'),
       ends: [200, 200],
       frequencies: radio,

@@ -24,6 +24,25 @@ export interface Transistor {
   readonly cob: number;
   /** Resistance of the base, Ω, typical; no data sheet gives it. */
   readonly base: number;
+  /** What models of small stages want besides; none of it guaranteed by a maker. */
+  readonly small: SmallSignal;
+  readonly source: string;
+}
+
+/** Under which conditions the figures of a transistor hold, and what else its models want. */
+export interface SmallSignal {
+  /** Current gain of the best of its kind, 1. */
+  readonly hfeMost: number;
+  /** Collector current A and collector–emitter voltage V at which `ft` is measured. */
+  readonly ftAt: readonly [number, number];
+  /** Reverse voltage at which `cob` is measured, V. */
+  readonly cobAt: number;
+  /** Emitter–base capacitance F, at a reverse voltage V. */
+  readonly cib: readonly [number, number];
+  /** Base–emitter voltage V, at a collector current A. */
+  readonly vbe: readonly [number, number];
+  /** Early voltage, V. */
+  readonly early: number;
   readonly source: string;
 }
 
@@ -45,6 +64,15 @@ const driver = {
   hfe: [40, 100],
   cob: 14e-12,
   base: 5,
+  small: {
+    hfeMost: 250,
+    ftAt: [50e-3, 5],
+    cobAt: 10,
+    cib: [70e-12, 0.5],
+    vbe: [0.63, 10e-3],
+    early: 100,
+    source: 'hFE to 250, fT at 50 mA and 5 V: maker’s data sheet, from memory; the rest typical',
+  },
 } as const;
 
 /** Transistors as makers’ public data sheets have them. */
@@ -72,6 +100,16 @@ export const transistors: Readonly<Record<TransistorKey, Transistor>> = {
     hfe: [10, 60],
     cob: 3e-12,
     base: 8,
+    small: {
+      hfeMost: 200,
+      ftAt: [50e-3, 15],
+      cobAt: 28,
+      cib: [12e-12, 0.5],
+      vbe: [0.75, 50e-3],
+      early: 50,
+      source:
+        'hFE to 200, fT at 50 mA and 15 V, Cob at 28 V: maker’s data sheet, from memory; the rest typical',
+    },
     source: memory,
   },
   n2222: {
@@ -88,6 +126,16 @@ export const transistors: Readonly<Record<TransistorKey, Transistor>> = {
     hfe: [75, 150],
     cob: 5e-12,
     base: 15,
+    small: {
+      hfeMost: 300,
+      ftAt: [20e-3, 20],
+      cobAt: 10,
+      cib: [20e-12, 0.5],
+      vbe: [0.68, 10e-3],
+      early: 75,
+      source:
+        'hFE to 300, fT at 20 mA and 20 V, Cob at 10 V, Cib below 25 pF: maker’s data sheet, from memory; VBE and Early voltage typical',
+    },
     source:
       'maker’s public data sheet: 40 V, 600 mA, 625 mW, fT 300 MHz; hFE, Cob, K/W, rbb’ from memory',
   },
@@ -105,6 +153,16 @@ export const transistors: Readonly<Record<TransistorKey, Transistor>> = {
     hfe: [200, 290],
     cob: 3.5e-12,
     base: 80,
+    small: {
+      hfeMost: 450,
+      ftAt: [10e-3, 5],
+      cobAt: 10,
+      cib: [9e-12, 0.5],
+      vbe: [0.66, 2e-3],
+      early: 65,
+      source:
+        'hFE to 450, VBE 0.66 V at 2 mA, fT at 10 mA and 5 V, Ceb 9 pF: maker’s data sheet, from memory; Early voltage typical',
+    },
     source:
       'maker’s public data sheet: 30 V, 100 mA, 500 mW, 250 K/W, hFE B 200–450, Ccb 3.5 pF; fT, rbb’ from memory',
   },
@@ -122,6 +180,16 @@ export const transistors: Readonly<Record<TransistorKey, Transistor>> = {
     hfe: [100, 180],
     cob: 4e-12,
     base: 20,
+    small: {
+      hfeMost: 300,
+      ftAt: [10e-3, 20],
+      cobAt: 5,
+      cib: [7e-12, 0.5],
+      vbe: [0.7, 10e-3],
+      early: 75,
+      source:
+        'hFE to 300, fT at 10 mA and 20 V, Cob at 5 V, Cib below 8 pF: maker’s data sheet, from memory; VBE and Early voltage typical',
+    },
     source: memory,
   },
 };

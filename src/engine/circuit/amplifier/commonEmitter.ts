@@ -43,6 +43,8 @@ export const biasOf = (parts: CommonEmitter, supply: number): BiasResistors => (
 /**
  * Puts the stage into a netlist between its base and its collector node. The supply is ground for
  * signals.
+ *
+ * @param mark behind the names of nodes, to tell two stages in one netlist apart
  */
 export function addCommonEmitter(
   net: Netlist,
@@ -50,40 +52,52 @@ export function addCommonEmitter(
   collector: number,
   parts: CommonEmitter,
   pi: HybridPi,
+  mark = '',
 ): DeviceNodes {
-  const emitter = parts.emitter + parts.bridged > 0 ? node(net) : 0;
-  const inner = addTransistor(net, base, collector, emitter, pi);
-  resistor(net, base, parts.from === 'collector' ? collector : 0, parts.upper);
-  if (parts.lower < Number.POSITIVE_INFINITY) resistor(net, base, 0, parts.lower);
-  addEmitter(net, emitter, parts);
+  const emitter = parts.emitter + parts.bridged > 0 ? node(net, `e${mark}`) : 0;
+  const inner = addTransistor(net, base, collector, emitter, pi, mark);
+  resistor(net, base, parts.from === 'collector' ? collector : 0, parts.upper, 'R_U');
+  if (parts.lower < Number.POSITIVE_INFINITY) resistor(net, base, 0, parts.lower, 'R_D');
+  addEmitter(net, emitter, parts, mark);
   if (parts.feedback < Number.POSITIVE_INFINITY) {
-    const joint = node(net);
-    resistor(net, collector, joint, parts.feedback);
-    capacitor(net, joint, base, parts.feedbackC);
+    const joint = node(net, `j${mark}`);
+    resistor(net, collector, joint, parts.feedback, 'R_F');
+    capacitor(net, joint, base, parts.feedbackC, 'C_F');
   }
-  addFeed(net, collector, parts.feed, parts.choke);
+  addFeed(net, collector, parts, mark);
   return { inner, collector, emitter };
 }
 
-function addEmitter(net: Netlist, emitter: number, parts: CommonEmitter): void {
+/** The emitter’s resistors to ground, and the capacitor across the second. */
+export function addEmitter(
+  net: Netlist,
+  emitter: number,
+  parts: CommonEmitter,
+  mark: string,
+): void {
   if (emitter === 0) return;
   let foot = emitter;
   if (parts.emitter > 0) {
-    foot = parts.bridged > 0 ? node(net) : 0;
-    resistor(net, emitter, foot, parts.emitter);
+    foot = parts.bridged > 0 ? node(net, `f${mark}`) : 0;
+    resistor(net, emitter, foot, parts.emitter, 'R_E');
   }
   if (parts.bridged > 0) {
-    resistor(net, foot, 0, parts.bridged);
-    capacitor(net, foot, 0, parts.bridge);
+    resistor(net, foot, 0, parts.bridged, 'R_B');
+    capacitor(net, foot, 0, parts.bridge, 'C_B');
   }
 }
 
 /** Resistance and inductance in series to the supply; without either nothing is there. */
-function addFeed(net: Netlist, collector: number, ohms: number, henries: number): void {
+function addFeed(
+  net: Netlist,
+  collector: number,
+  { feed: ohms, choke: henries }: CommonEmitter,
+  mark: string,
+): void {
   if (ohms > 0 && henries > 0) {
-    const joint = node(net);
-    resistor(net, collector, joint, ohms);
-    inductor(net, joint, 0, henries);
-  } else if (ohms > 0) resistor(net, collector, 0, ohms);
-  else if (henries > 0) inductor(net, collector, 0, henries);
+    const joint = node(net, `d${mark}`);
+    resistor(net, collector, joint, ohms, 'R_C');
+    inductor(net, joint, 0, henries, 'L_C');
+  } else if (ohms > 0) resistor(net, collector, 0, ohms, 'R_C');
+  else if (henries > 0) inductor(net, collector, 0, henries, 'L_C');
 }

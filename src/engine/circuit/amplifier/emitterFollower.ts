@@ -36,14 +36,14 @@ export const followerBias = (parts: EmitterFollower, supply: number): BiasResist
 /** The follower as a circuit; its collector is ground for signals. */
 export function emitterFollower(parts: EmitterFollower, pi: HybridPi): StageCircuit {
   const net = netlist();
-  const ports = [node(net), node(net)] as const;
-  const base = node(net);
-  const emitter = node(net);
-  capacitor(net, ports[0], base, parts.inputC);
-  resistor(net, base, 0, parts.upper);
-  if (parts.lower < Number.POSITIVE_INFINITY) resistor(net, base, 0, parts.lower);
+  const ports = [node(net, 'in'), node(net, 'out')] as const;
+  const base = node(net, 'b');
+  const emitter = node(net, 'e');
+  capacitor(net, ports[0], base, parts.inputC, 'C_K');
+  resistor(net, base, 0, parts.upper, 'R_U');
+  if (parts.lower < Number.POSITIVE_INFINITY) resistor(net, base, 0, parts.lower, 'R_D');
   const inner = addTransistor(net, base, 0, emitter, pi);
-  resistor(net, emitter, 0, parts.emitter);
-  capacitor(net, emitter, ports[1], parts.outputC);
+  resistor(net, emitter, 0, parts.emitter, 'R_E');
+  capacitor(net, emitter, ports[1], parts.outputC, 'C_O');
   return { net, ports, device: { inner, collector: 0, emitter }, pi };
 }

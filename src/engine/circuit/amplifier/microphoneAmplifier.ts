@@ -28,11 +28,11 @@ export const typicalMicrophoneAmplifier: MicrophoneAmplifier = {
 /** The microphone amplifier: microphone at the first port, what follows at the second. */
 export function microphoneAmplifier(parts: MicrophoneAmplifier, pi: HybridPi): StageCircuit {
   const net = netlist();
-  const ports = [node(net), node(net)] as const;
-  const base = node(net);
-  const collector = node(net);
-  capacitor(net, ports[0], base, parts.inputC);
+  const ports = [node(net, 'in'), node(net, 'out')] as const;
+  const base = node(net, 'b');
+  const collector = node(net, 'c');
+  capacitor(net, ports[0], base, parts.inputC, 'C_K');
   const device = addCommonEmitter(net, base, collector, parts, pi);
-  capacitor(net, collector, ports[1], parts.outputC);
+  capacitor(net, collector, ports[1], parts.outputC, 'C_O');
   return { net, ports, device, pi };
 }

@@ -38,14 +38,14 @@ export const typicalTransformerDriver: TransformerDriver = {
 /** The driver: what comes before at the first port, the load's winding at the second. */
 export function transformerDriver(parts: TransformerDriver, pi: HybridPi): StageCircuit {
   const net = netlist();
-  const ports = [node(net), node(net)] as const;
-  const base = node(net);
-  const collector = node(net);
-  capacitor(net, ports[0], base, parts.inputC);
+  const ports = [node(net, 'in'), node(net, 'out')] as const;
+  const base = node(net, 'b');
+  const collector = node(net, 'c');
+  capacitor(net, ports[0], base, parts.inputC, 'C_K');
   const device = addCommonEmitter(net, base, collector, parts, pi);
-  const first = inductor(net, collector, 0, parts.primary);
-  const second = inductor(net, ports[1], 0, parts.primary / parts.turns ** 2);
+  const first = inductor(net, collector, 0, parts.primary, 'L_P');
+  const second = inductor(net, ports[1], 0, parts.primary / parts.turns ** 2, 'L_S');
   mutual(net, first, second, Math.sqrt(1 - parts.leakage));
-  if (parts.core < Number.POSITIVE_INFINITY) resistor(net, collector, 0, parts.core);
+  if (parts.core < Number.POSITIVE_INFINITY) resistor(net, collector, 0, parts.core, 'R_core');
   return { net, ports, device, pi };
 }

@@ -1,5 +1,6 @@
 import { capacitor, netlist, node } from '../nodal/netlist.ts';
-import { addCommonEmitter, type CommonEmitter } from './commonEmitter.ts';
+import { addTransistor } from './addTransistor.ts';
+import { addCommonEmitter, addEmitter, type CommonEmitter } from './commonEmitter.ts';
 import type { HybridPi } from './hybridPi.ts';
 import type { StageCircuit } from './stageCircuit.ts';
 
@@ -43,33 +44,23 @@ export function twoWayAmplifier(
   asleep: HybridPi,
 ): StageCircuit {
   const net = netlist();
-  const ports = [node(net), node(net)] as const;
-  const base = node(net);
-  const collector = node(net);
-  capacitor(net, ports[0], base, parts.coupling);
-  capacitor(net, collector, ports[1], parts.coupling);
+  const ports = [node(net, 'in'), node(net, 'out')] as const;
+  const base = node(net, 'b');
+  const collector = node(net, 'c');
+  capacitor(net, ports[0], base, parts.coupling, 'C_K');
+  capacitor(net, collector, ports[1], parts.coupling, 'C_K');
   const device = addCommonEmitter(net, base, collector, parts, awake);
-  if (parts.asleep !== 'nothing') {
-    const otherBase = node(net);
-    const otherCollector = node(net);
-    capacitor(net, ports[1], otherBase, parts.coupling);
-    capacitor(net, otherCollector, ports[0], parts.coupling);
-    const sleeping = parts.asleep === 'all' ? parts : bare(parts);
-    addCommonEmitter(net, otherBase, otherCollector, sleeping, asleep);
+  if (parts.asleep === 'all') {
+    const otherBase = node(net, 'b2');
+    const otherCollector = node(net, 'c2');
+    capacitor(net, ports[1], otherBase, parts.coupling, 'C_K');
+    capacitor(net, otherCollector, ports[0], parts.coupling, 'C_K');
+    addCommonEmitter(net, otherBase, otherCollector, parts, asleep, '2');
+  }
+  if (parts.asleep === 'transistor') {
+    const emitter = parts.emitter + parts.bridged > 0 ? node(net, 'e2') : 0;
+    addTransistor(net, ports[1], ports[0], emitter, asleep, '2');
+    addEmitter(net, emitter, parts, '2');
   }
   return { net, ports, device, pi: awake };
 }
-
-/** A half whose resistors are cut off, but for a path that keeps its nodes defined. */
-const bare = (parts: TwoWayAmplifier): CommonEmitter => ({
-  ...parts,
-  from: 'supply',
-  upper: OPEN,
-  lower: Number.POSITIVE_INFINITY,
-  feedback: Number.POSITIVE_INFINITY,
-  feed: OPEN,
-  choke: 0,
-});
-
-/** As good as nothing beside any other resistance here, Ω. */
-const OPEN = 1e12;

@@ -22,6 +22,9 @@ export interface Netlist {
   parts: number;
   /** Nodes besides ground. */
   nodes: number;
+  /** What the parts are called, and the nodes from 1 on; '' where nobody asks. */
+  readonly partNames: string[];
+  readonly nodeNames: string[];
   readonly kind: Uint8Array;
   readonly a: Int16Array;
   readonly b: Int16Array;
@@ -41,6 +44,8 @@ export function netlist(capacity = 64): Netlist {
   return {
     parts: 0,
     nodes: 0,
+    partNames: [],
+    nodeNames: [''],
     kind: new Uint8Array(capacity),
     a: column(),
     b: column(),
@@ -51,22 +56,23 @@ export function netlist(capacity = 64): Netlist {
 }
 
 /** A new node, its number. */
-export function node(net: Netlist): number {
+export function node(net: Netlist, name = ''): number {
   net.nodes += 1;
+  net.nodeNames.push(name);
   return net.nodes;
 }
 
 /** @param ohms not 0: join the nodes instead */
-export const resistor = (net: Netlist, a: number, b: number, ohms: number): number =>
-  add(net, RESISTOR, a, b, 0, 0, ohms);
+export const resistor = (net: Netlist, a: number, b: number, ohms: number, name = ''): number =>
+  add(net, RESISTOR, a, b, 0, 0, ohms, name);
 
 /** @param farads 0 for none */
-export const capacitor = (net: Netlist, a: number, b: number, farads: number): number =>
-  add(net, CAPACITOR, a, b, 0, 0, farads);
+export const capacitor = (net: Netlist, a: number, b: number, farads: number, name = ''): number =>
+  add(net, CAPACITOR, a, b, 0, 0, farads, name);
 
 /** @param henries 0 makes a piece of wire whose current is known */
-export const inductor = (net: Netlist, a: number, b: number, henries: number): number =>
-  add(net, INDUCTOR, a, b, 0, 0, henries);
+export const inductor = (net: Netlist, a: number, b: number, henries: number, name = ''): number =>
+  add(net, INDUCTOR, a, b, 0, 0, henries, name);
 
 /**
  * Couples two inductors whose first ends are in phase.
@@ -87,7 +93,8 @@ export const transconductance = (
   plus: number,
   minus: number,
   siemens: number,
-): number => add(net, TRANSCONDUCTANCE, from, to, plus, minus, siemens);
+  name = '',
+): number => add(net, TRANSCONDUCTANCE, from, to, plus, minus, siemens, name);
 
 /** A current jω·farads·(v(plus) − v(minus)) flows through it from `from` to `to`. */
 export const transcapacitance = (
@@ -97,7 +104,8 @@ export const transcapacitance = (
   plus: number,
   minus: number,
   farads: number,
-): number => add(net, TRANSCAPACITANCE, from, to, plus, minus, farads);
+  name = '',
+): number => add(net, TRANSCAPACITANCE, from, to, plus, minus, farads, name);
 
 /** An ideal transformer: v(a) − v(b) = ratio·(v(c) − v(d)), and no power lost. */
 export const transformer = (
@@ -149,6 +157,7 @@ function add(
   c: number,
   d: number,
   value: number,
+  name = '',
 ): number {
   const row = net.parts;
   if (row >= net.kind.length) throw new Error(`netlist holds ${net.kind.length} parts, not more`);
@@ -158,6 +167,7 @@ function add(
   net.c[row] = c;
   net.d[row] = d;
   net.value[row] = value;
+  net.partNames[row] = name;
   net.parts = row + 1;
   return row;
 }

@@ -27,8 +27,8 @@ export function twoPort(
   ports: readonly [number, number],
   ends: readonly [number, number],
 ): TwoPort {
-  resistor(net, ports[0], 0, ends[0]);
-  resistor(net, ports[1], 0, ends[1]);
+  resistor(net, ports[0], 0, ends[0], 'R_s');
+  resistor(net, ports[1], 0, ends[1], 'R_L');
   const system = nodalSystem(net);
   const blank = () => new Float64Array(system.size);
   return {
