@@ -26,6 +26,10 @@ export interface Couplings {
   readonly qLoad: number;
   /** Crystals side by side at each position; one everywhere if left out. */
   readonly parallel?: readonly number[];
+  /** Elements of the prototype from source to load, at half power, of families known by poles. */
+  readonly g?: readonly number[];
+  /** Deepest dip of the lossless response, dB, where the family has one that nobody asked for. */
+  readonly ripple?: number;
 }
 
 const poles: Readonly<Record<PoleFamily, (n: number) => Pole[]>> = {
@@ -63,7 +67,8 @@ function withoutRipple(family: Exclude<Family, 'chebyshev'>, n: number): Couplin
     const all = { k: Array<number>(n - 1).fill(1), qSource: 1, qLoad: 1 };
     return rescale(all, halfPowerOf(all));
   }
-  return fromPrototype({ g: ladderFromPoles(poles[family](n)), halfPower: 1 });
+  const g = ladderFromPoles(poles[family](n));
+  return { ...fromPrototype({ g, halfPower: 1 }), g };
 }
 
 /** Couplings from a low-pass prototype: k = 1/√(g g′), q = product of the end pair. */

@@ -90,16 +90,22 @@ export function crystalFit(task: CrystalFitTask): CrystalFit {
     rt: task.rt,
   };
   const starts = crystalFitStarts({ ...rows, peak, c0: task.c0, shunt: task.shunt });
-  const free = [SWEEP.fs, SWEEP.lnLm, SWEEP.rm] as number[];
-  if (task.freeLevel) free.push(SWEEP.level);
-  if (task.freeShunt) free.push(SWEEP.shunt);
-  if (phase !== null) free.push(SWEEP.phase);
-  const withC0 = [...free, SWEEP.c0];
+  if (task.freeLevel) starts.push(...louderStarts(task, rows, peak));
+  const core = [SWEEP.fs, SWEEP.lnLm, SWEEP.rm] as number[];
+  if (task.freeLevel) core.push(SWEEP.level);
+  if (phase !== null) core.push(SWEEP.phase);
+  // What hardly shows is freed only when the rest has found its place.
+  const free = task.freeShunt ? [...core, SWEEP.shunt] : core;
+  const from = (all: readonly Float64Array[], core: readonly number[], free: readonly number[]) => {
+    const first = lowest(rows, all, core);
+    return weighed(rows, free === core ? first : lowest(rows, [first.p], free), free);
+  };
 
+  const coreC0 = [...core, SWEEP.c0];
+  const withC0 = task.freeShunt ? [...free, SWEEP.c0] : coreC0;
   let c0Held = task.c0From === 'hold';
-  let found = c0Held ? null : lowest(rows, starts, withC0);
+  let found = c0Held ? null : from(starts, coreC0, withC0);
   if (found !== null) {
-    found = weighed(rows, found, withC0);
     const variance = sweepCovariance(rows, found, withC0)[SWEEP.c0 * (SWEEP_SIZE + 1)] as number;
     // A sweep that knows it worse than was known before does not tell it.
     c0Held = !((found.p[SWEEP.c0] as number) > 0 && Math.sqrt(variance) < task.c0Spread);
@@ -109,10 +115,28 @@ export function crystalFit(task: CrystalFitTask): CrystalFit {
     if (found !== null) held.unshift(found.p.with(SWEEP.c0, task.c0));
     rows.weight.fill(1);
     rows.trust.fill(1);
-    found = weighed(rows, lowest(rows, held, free), free);
+    found = from(held, core, free);
   }
   const fitted = c0Held ? free : withC0;
   return answer(task, rows, polish(rows, found, fitted), fitted, c0Held);
+}
+
+/** Starts for a level that is anything: as if the peak lost little. */
+function louderStarts(task: CrystalFitTask, rows: SweepRows, peak: number): Float64Array[] {
+  const found: Float64Array[] = [];
+  for (const loss of [0.5, 3]) {
+    const level = (rows.level[peak] as number) + loss;
+    const shifted = rows.level.map((x) => x - level);
+    const starts = crystalFitStarts({
+      ...rows,
+      level: shifted,
+      peak,
+      c0: task.c0,
+      shunt: task.shunt,
+    });
+    found.push(...starts.slice(0, 2).map((p) => p.with(SWEEP.level, level)));
+  }
+  return found;
 }
 
 const point = new Float64Array(SWEEP_POINT);

@@ -26,7 +26,8 @@ export function doubledEnds(n: number): Couplings {
     { length: n - 1 },
     (_, i) => kappa * Math.sqrt((parallel[i] ?? 1) * (parallel[i + 1] ?? 1)),
   );
-  return { k, qSource: half / rho, qLoad: half / rho, parallel };
+  const dip = 10 * Math.log10(1 + ripple(n, rho));
+  return { k, qSource: half / rho, qLoad: half / rho, parallel, ripple: dip };
 }
 
 /** The ends against a coupling's reactance: R/Xc for the least ripple. Two and three are flat at 1. */

@@ -78,6 +78,8 @@ export const VOLT_PER_KELVIN = 1.380649e-23 / 1.602176634e-19;
 const LEAST = 1e-12;
 /** Current at which an exponential goes over into its tangent, A: far above any that flows. */
 const TANGENT = 1e4;
+/** Exponent of the transit time's growth with voltage beyond which it stops, far outside of use. */
+const STEEPEST = 5;
 
 /**
  * Currents and charges of the inner transistor at each sample, and their derivatives.
@@ -102,7 +104,7 @@ export function gummelPoon(m: GummelPoon, w: JunctionWaves): void {
   addJunction(vbc, m.isc, m.nc * vt, ibc, gcc);
   addDepletion(vbe, m.cje, m.vje, m.mje, m.fc, qbe, cee);
   addDepletion(vbc, m.cjc, m.vjc, m.mjc, m.fc, qbc, ccc);
-  const { bf, br, tf, tr, xtf, itf, vjc } = m;
+  const { bf, br, tf, tr, xtf, itf } = m;
   const earlyF = 1 / m.vaf;
   const earlyR = 1 / m.var;
   const kneeF = 1 / m.ikf;
@@ -139,9 +141,9 @@ export function gummelPoon(m: GummelPoon, w: JunctionWaves): void {
     let growsByC = 0;
     if (xtf > 0 && f > 0) {
       const share = f / (f + itf);
-      grows = xtf * share * share * Math.exp(Math.min(vc, vjc) * perVtf);
+      grows = xtf * share * share * Math.exp(Math.min(vc * perVtf, STEEPEST));
       growsByE = (2 * grows * (1 - share) * fSlope) / f;
-      growsByC = vc < vjc ? grows * perVtf : 0;
+      growsByC = vc * perVtf < STEEPEST ? grows * perVtf : 0;
     }
     const stored = (f * (1 + grows)) / qb;
     qbe[n] = (qbe[n] ?? 0) + tf * stored;

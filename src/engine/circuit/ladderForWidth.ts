@@ -42,7 +42,7 @@ export interface LadderForWidth extends Trial {
 const LEAST_GAIN = -200;
 
 /** How much of the greatest width is used where capacitors across the crystals may be chosen. */
-const SHARES = [0.95, 0.9, 0.8, 0.6];
+const SHARES = [0.95, 0.85, 0.65, 0.4, 0.2];
 
 /**
  * The ladder whose −3 dB width, losses of crystals and capacitors included, is the one asked for.

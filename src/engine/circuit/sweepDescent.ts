@@ -77,12 +77,16 @@ export function descend(
       sum = sum2;
       a.set(a2);
       g.set(g2);
+      // At rest where a step, hardly damped, would gain nothing that the noise does not drown.
+      const little = gain <= 1e-9 * before || before - sum2 <= 1e-13 * before;
+      if (little && lambda <= 1e-6) return { p, sum, rest: true };
       lambda = Math.max(lambda / 10, 1e-12);
-      // At rest where a step would gain nothing that the noise does not drown.
-      if (gain <= 1e-9 * before || before - sum2 <= 1e-13 * before) return { p, sum, rest: true };
     } else {
+      if (gain <= 1e-12 * sum || (gain <= 1e-9 * sum && lambda <= 1e-6)) {
+        return { p, sum, rest: true };
+      }
       lambda *= 8;
-      if (lambda > 1e12) return { p, sum, rest: gain <= 1e-6 * sum };
+      if (lambda > 1e12) return { p, sum, rest: false };
     }
   }
   return { p, sum, rest: false };
@@ -94,8 +98,9 @@ export function polish(rows: SweepRows, state: SweepState, free: readonly number
   const a = new Float64Array(n * n);
   const g = new Float64Array(n);
   let now = state;
-  for (let round = 0; round < 12; round += 1) {
-    sweepNormal(rows, now.p, free, a, g);
+  for (let round = 0; round < 20; round += 1) {
+    // The weights may have changed since the sum was taken.
+    now = { ...now, sum: sweepNormal(rows, now.p, free, a, g) };
     const scale = free.map((_, j) => Math.sqrt(a[j * n + j] as number) || 1);
     for (let j = 0; j < n; j += 1) {
       g[j] = (g[j] as number) / (scale[j] as number);
@@ -105,15 +110,22 @@ export function polish(rows: SweepRows, state: SweepState, free: readonly number
     }
     if (!choleskyFactor(a, n)) return now;
     choleskySolve(a, n, g);
-    const next = now.p.slice();
+    const step = free.map((_, j) => (g[j] as number) / (scale[j] as number));
     let moved = 0;
+    let part = 1;
+    let sum = Number.POSITIVE_INFINITY;
+    const next = now.p.slice();
+    for (; part > 0.01; part /= 2) {
+      free.forEach((at, j) => {
+        next[at] = (now.p[at] as number) + part * (step[j] as number);
+      });
+      sum = sweepNormal(rows, next, free, a, g);
+      if (sum <= now.sum * (1 + 1e-9) + 1e-24) break;
+    }
+    if (part <= 0.01) return now;
     free.forEach((at, j) => {
-      const move = (g[j] as number) / (scale[j] as number);
-      next[at] = (next[at] as number) + move;
-      moved = Math.max(moved, Math.abs(move) / (Math.abs(next[at] as number) + 1e-30));
+      moved = Math.max(moved, Math.abs(step[j] as number) / (Math.abs(next[at] as number) + 1e-30));
     });
-    const sum = sweepNormal(rows, next, free, a, g);
-    if (!(sum <= now.sum * (1 + 1e-9) + 1e-24)) return now;
     now = { ...now, p: next, sum };
     if (moved < 1e-14) break;
   }

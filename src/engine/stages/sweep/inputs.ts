@@ -1,0 +1,115 @@
+import { choice, count, pasted, quantity } from '../../fields/declare.ts';
+
+const column = <const L extends string>(label: L, help: string) =>
+  count({ label, range: [1, 40], default: null, help });
+
+/** The sweep itself, how it is to be read, and what is known of the fixture. */
+export const sweepInputs = {
+  file: pasted({
+    label: 'The sweep',
+    longest: 400_000,
+    help: 'One crystal in series between two equal resistances: a Touchstone file (.s2p, or .s1p of the crystal to ground), or columns of frequency and level from a spreadsheet or a notebook.',
+  }),
+  columnFrequency: column('Column of the frequency', 'Counted from 1; blank takes the guess.'),
+  columnLevel: column('Column of the level', 'Counted from 1; blank takes the guess.'),
+  columnSecond: column(
+    'Column of the angle or imaginary part',
+    'Counted from 1; blank takes the guess. Not used where the level stands alone.',
+  ),
+  columnsAre: choice({
+    label: 'The columns are',
+    options: {
+      auto: 'as guessed',
+      dB: 'a level in dB',
+      voltage: 'a voltage or a plain ratio',
+      dBAngle: 'dB and angle',
+      voltageAngle: 'ratio and angle',
+      parts: 'real and imaginary part',
+    },
+    default: 'auto',
+    help: 'What stands in the columns beside the frequency.',
+  }),
+  unit: choice({
+    label: 'Unit of the frequency',
+    options: { auto: 'as the text says', Hz: 'Hz', kHz: 'kHz', MHz: 'MHz', GHz: 'GHz' },
+    default: 'auto',
+    help: 'A Touchstone file that names no unit is in GHz by the standard; makers forget it.',
+  }),
+  rt: quantity({
+    label: 'Resistance at each side of the crystal',
+    symbol: 'R_T',
+    unit: 'Ω',
+    range: [1, 10e3],
+    default: null,
+    typical: [12.5, 200],
+    digits: 4,
+    help: 'What the crystal looks into on both sides: 12.5 Ω in the pi network, 50 Ω in a plain jig. Blank: as the file says, else 50 Ω.',
+    source: 'IEC 60444-1 for the pi network',
+  }),
+  through: quantity({
+    label: 'Reading with a wire in place of the crystal',
+    symbol: 'A_0',
+    unit: 'dB',
+    range: [-120, 120],
+    default: 0,
+    digits: 2,
+    help: 'In the units of the level column. Rm stands or falls with it: 0.1 dB is an ohm or so in a 50 Ω jig.',
+  }),
+  throughVolts: quantity({
+    label: 'Volts with a wire in place of the crystal',
+    symbol: 'V_0',
+    unit: 'V',
+    range: [1e-6, 100],
+    default: null,
+    digits: 3,
+    help: 'Only for a column of volts, in the same kind of volts. Blank: the level is left free.',
+  }),
+  levelFree: choice({
+    label: 'Level',
+    options: { held: 'as measured with a wire', free: 'found by the fit' },
+    default: 'held',
+    help: 'The fit can find the level too where the sweep reaches past fp, or C0 is known; the errors say at what price.',
+  }),
+  shunt: quantity({
+    label: 'Capacitance from each side to ground',
+    symbol: 'C_s',
+    unit: 'F',
+    range: [0, 1e-9],
+    default: 0,
+    typical: [0, 10e-12],
+    digits: 3,
+    help: 'Of the fixture. In low-ohm fixtures it hardly matters.',
+  }),
+  shuntFree: choice({
+    label: 'That capacitance',
+    options: { held: 'as given', free: 'found by the fit' },
+    default: 'held',
+    help: 'Worth freeing in jigs of 100 Ω and more, with an angle in the sweep.',
+  }),
+  c0Known: quantity({
+    label: 'Capacitance across the crystal, if known',
+    symbol: 'C_k',
+    unit: 'F',
+    range: [1e-13, 50e-12],
+    default: null,
+    typical: [2e-12, 8e-12],
+    digits: 3,
+    help: 'Holder and fixture together. Used where the sweep does not tell it itself: it does when it reaches past fp.',
+  }),
+  use: choice({
+    label: 'Fit to',
+    options: { all: 'level, and angle if there is one', level: 'the level alone' },
+    default: 'all',
+    help: 'The angle adds information; a constant turn of it is fitted as well, so cables don’t matter.',
+  }),
+  ifBandwidth: quantity({
+    label: 'Bandwidth of the analyser',
+    symbol: 'B_IF',
+    unit: 'Hz',
+    range: [0.1, 1e6],
+    default: null,
+    typical: [30, 300],
+    digits: 3,
+    help: 'Its IF or resolution bandwidth: how long it waits at each step. Blank if not known.',
+  }),
+} as const;

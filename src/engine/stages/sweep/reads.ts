@@ -1,0 +1,23 @@
+/** What Sweep reads. Without a file it only says how to take one. */
+export const sweepReads = {
+  file: 'sweep.file?',
+  columnFrequency: 'sweep.columnFrequency?',
+  columnLevel: 'sweep.columnLevel?',
+  columnSecond: 'sweep.columnSecond?',
+  columnsAre: 'sweep.columnsAre',
+  unit: 'sweep.unit',
+  rt: 'sweep.rt?',
+  through: 'sweep.through',
+  throughVolts: 'sweep.throughVolts?',
+  levelFree: 'sweep.levelFree',
+  shunt: 'sweep.shunt',
+  shuntFree: 'sweep.shuntFree',
+  c0Known: 'sweep.c0Known?',
+  use: 'sweep.use',
+  ifBandwidth: 'sweep.ifBandwidth?',
+  c0Read: 'measure.c0Read?',
+  meterStray: 'measure.meterStray?',
+  beside: 'measure.beside',
+  nominal: 'plan.nominal?',
+  marking: 'plan.marking?',
+} as const;

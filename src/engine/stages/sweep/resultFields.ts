@@ -1,0 +1,235 @@
+import { choice, count, curve, model, quantity, table, words } from '../../fields/declare.ts';
+import type { SweepModel } from './sweepModel.ts';
+
+const error = <const S extends string>(
+  symbol: S,
+  unit: 'Hz' | 'H' | 'F' | 'Ω' | '1' | 'dB',
+  of: string,
+) =>
+  quantity({
+    label: `Standard error of ${of}`,
+    symbol,
+    unit,
+    digits: 2,
+    help: 'Two sweeps out of three lie within it, nineteen of twenty within twice as much.',
+  });
+
+const frequency = <const S extends string>(symbol: S, label: string, help: string) =>
+  quantity({ label, symbol, unit: 'Hz', digits: 8, help });
+
+/** What was understood of the text, the crystal, and how a good sweep is taken. */
+export const sweepResults = {
+  format: words({ label: 'Read as', help: 'How the text was understood.' }),
+  rows: count({ label: 'Rows', symbol: 'n', help: 'Rows that have a frequency and a level.' }),
+  from: frequency('f_a', 'From', 'First frequency of the sweep.'),
+  to: frequency('f_z', 'To', 'Last frequency of the sweep.'),
+  step: quantity({
+    label: 'Step at the peak',
+    symbol: 'df',
+    unit: 'Hz',
+    digits: 3,
+    help: 'Distance of the rows around the highest one.',
+  }),
+  resistance: quantity({
+    label: 'Resistance at each side, as used',
+    symbol: 'R_T',
+    unit: 'Ω',
+    digits: 4,
+    help: 'Typed, or as the file says, or 50 Ω.',
+  }),
+  columns: table({
+    label: 'Columns',
+    help: 'What stands in the text, and what each column was taken for.',
+    columns: {
+      column: count({ label: 'Column', help: 'Counted from 1.' }),
+      name: words({ label: 'Name', help: 'As the text names it.' }),
+      first: quantity({ label: 'First', unit: '1', digits: 7, help: 'In the first row.' }),
+      last: quantity({ label: 'Last', unit: '1', digits: 7, help: 'In the last row.' }),
+      taken: words({ label: 'Taken for', help: 'What it is used for.' }),
+    },
+  }),
+  notices: table({
+    label: 'Odd about the text',
+    help: 'What was forgiven, left out or supposed.',
+    columns: {
+      lines: count({ label: 'Lines', help: 'So many lines are meant.' }),
+      says: words({ label: 'What', help: 'What was found.' }),
+    },
+  }),
+  fs: frequency('f_s', 'Series resonance', 'Where Lm and Cm cancel.'),
+  fsError: error('s_fs', 'Hz', 'fs'),
+  lm: quantity({
+    label: 'Motional inductance',
+    symbol: 'L_m',
+    unit: 'H',
+    digits: 4,
+    help: 'From the width of the peak and the slope of its skirts.',
+  }),
+  lmError: error('s_Lm', 'H', 'Lm'),
+  cm: quantity({
+    label: 'Motional capacitance',
+    symbol: 'C_m',
+    unit: 'F',
+    digits: 4,
+    help: 'What resonates with Lm at fs.',
+  }),
+  cmError: error('s_Cm', 'F', 'Cm'),
+  rm: quantity({
+    label: 'Motional resistance',
+    symbol: 'R_m',
+    unit: 'Ω',
+    digits: 3,
+    help: 'From the height of the peak.',
+  }),
+  rmError: error('s_Rm', 'Ω', 'Rm'),
+  c0All: quantity({
+    label: 'Capacitance across the crystal',
+    symbol: 'C_x',
+    unit: 'F',
+    digits: 3,
+    help: 'Holder and fixture together, as it lies in the circuit.',
+  }),
+  c0: quantity({
+    label: 'Holder capacitance',
+    symbol: 'C_0',
+    unit: 'F',
+    digits: 3,
+    help: 'Without the stray across the fixture.',
+  }),
+  c0Error: error('s_C0', 'F', 'C0'),
+  c0From: choice({
+    label: 'C0 comes from',
+    options: { sweep: 'the sweep', known: 'what was typed', usual: 'what is usual' },
+    help: 'The sweep tells it where it reaches past the dip at fp.',
+  }),
+  qu: quantity({
+    label: 'Unloaded Q',
+    symbol: 'Q_u',
+    unit: '1',
+    digits: 3,
+    help: 'Reactance of Lm over Rm.',
+  }),
+  quError: error('s_Q', '1', 'Q'),
+  fp: frequency(
+    'f_p',
+    'Parallel resonance',
+    'With the holder alone, the fixture’s stray taken off.',
+  ),
+  fpError: error('s_fp', 'Hz', 'fp'),
+  shuntFound: quantity({
+    label: 'Capacitance to ground, as found',
+    symbol: 'C_s',
+    unit: 'F',
+    digits: 3,
+    help: 'From each side of the crystal; only where it was freed.',
+  }),
+  shuntError: error('s_Cs', 'F', 'that capacitance'),
+  levelFound: quantity({
+    label: 'Level with a wire, as found',
+    symbol: 'A_f',
+    unit: 'dB',
+    digits: 2,
+    help: 'Against what was typed; only where it was freed.',
+  }),
+  levelError: error('s_A', 'dB', 'that level'),
+  rms: quantity({
+    label: 'The fit leaves',
+    symbol: 'r_rms',
+    unit: 'dB',
+    digits: 3,
+    help: 'Root mean square of measured less fitted. A few hundredths are noise; a few tenths are another circuit.',
+  }),
+  scatter: quantity({
+    label: 'Scatter of one row',
+    symbol: 's',
+    unit: 'dB',
+    digits: 3,
+    help: 'The same, allowing for the figures that were fitted.',
+  }),
+  discounted: count({
+    label: 'Rows far off',
+    help: 'They count less: spurious responses, interference, slips of the pen.',
+  }),
+  peakLoss: quantity({
+    label: 'Loss at series resonance',
+    symbol: 'A_s',
+    unit: 'dB',
+    digits: 2,
+    help: 'Of the fitted circuit, against a wire.',
+  }),
+  width: quantity({
+    label: 'Width of the peak in the fixture',
+    symbol: 'B_x',
+    unit: 'Hz',
+    digits: 3,
+    help: 'At half power. Before a sweep is read: what to expect of crystals of this frequency.',
+  }),
+  ring: quantity({
+    label: 'Ring time in the fixture',
+    symbol: 'tau',
+    unit: 's',
+    digits: 2,
+    help: 'How long the crystal takes to settle to 1/e after a step.',
+  }),
+  stepWanted: quantity({
+    label: 'Step at most',
+    symbol: 'df_w',
+    unit: 'Hz',
+    digits: 2,
+    help: 'A tenth of the width.',
+  }),
+  bandwidthWanted: quantity({
+    label: 'Analyser bandwidth at most',
+    symbol: 'B_w',
+    unit: 'Hz',
+    digits: 2,
+    help: 'So that it waits five ring times at each step; faster sweeps smear the peak and shift it.',
+  }),
+  peakFrom: frequency('f_1', 'Sweep the peak from', 'Six widths below series resonance.'),
+  peakTo: frequency('f_2', 'Sweep the peak to', 'Six widths above it: 121 points are enough.'),
+  dipTo: frequency('f_3', 'For C0 go on to', 'A fifth of the distance beyond parallel resonance.'),
+  dipPoints: count({
+    label: 'Points for the whole of it',
+    symbol: 'n_w',
+    help: 'At the step above. With fewer, take two sweeps and paste one under the other.',
+  }),
+  sweep: curve({
+    label: 'Sweep',
+    help: 'Measured, fitted and what is left, against a wire; at most 300 of the rows.',
+    along: 'frequency',
+    of: {
+      frequency: quantity({
+        label: 'Frequency',
+        symbol: 'f',
+        unit: 'Hz',
+        digits: 8,
+        help: 'As read.',
+      }),
+      measured: quantity({
+        label: 'Measured',
+        symbol: 'A_m',
+        unit: 'dB',
+        digits: 2,
+        help: 'As read, against a wire.',
+      }),
+      fitted: quantity({
+        label: 'Fitted',
+        symbol: 'A_c',
+        unit: 'dB',
+        digits: 2,
+        help: 'What the fitted circuit passes.',
+      }),
+      left: quantity({
+        label: 'Left over',
+        symbol: 'r',
+        unit: 'dB',
+        digits: 3,
+        help: 'Measured less fitted: noise if it has no shape.',
+      }),
+    },
+  }),
+  fit: model<SweepModel>()({
+    label: 'The fit',
+    help: 'All of it: the workings start from it.',
+  }),
+} as const;
