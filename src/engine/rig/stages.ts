@@ -10,6 +10,7 @@ import { path } from '../stages/path/stage.ts';
 import { plan } from '../stages/plan/stage.ts';
 import { quartz } from '../stages/quartz/stage.ts';
 import { receive } from '../stages/receive/stage.ts';
+import { sweep } from '../stages/sweep/stage.ts';
 import { transmit } from '../stages/transmit/stage.ts';
 import { windings } from '../stages/windings/stage.ts';
 import { yields } from '../stages/yield/stage.ts';
@@ -18,6 +19,7 @@ import { yields } from '../stages/yield/stage.ts';
 export const stages: readonly Stage[] = [
   plan,
   measure,
+  sweep,
   bag,
   quartz,
   filter,
