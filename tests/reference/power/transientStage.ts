@@ -88,7 +88,8 @@ function netlist(b: BuiltStage, drive: number): string {
   return lines.join('\n');
 }
 
-function modelCard(card: GummelPoonCard): string {
+/** Parameters of a card as the simulator reads them. */
+export function modelCard(card: GummelPoonCard): string {
   return Object.entries(card)
     .filter(
       ([key, number]) => typeof number === 'number' && Number.isFinite(number) && key !== 'itf',
