@@ -12,6 +12,8 @@ export function Floor({ at, label, em }: FloorProps & { em: number }) {
   if (s === null) return null;
   const y = s.y(at);
   if (!(y < s.bottom - 1)) return null;
+  // The curve lies on the line; under it there is nothing.
+  const roomBelow = s.bottom - y > em * 1.6;
   return (
     <g>
       <rect
@@ -22,7 +24,7 @@ export function Floor({ at, label, em }: FloorProps & { em: number }) {
         height={s.bottom - y}
       />
       <path className="chart__floor" d={`M${s.left} ${y}H${s.right}`} />
-      <text className="chart__halo" x={s.left + em * 0.5} y={y - em * 0.4}>
+      <text className="chart__halo" x={s.left + em * 0.5} y={y + em * (roomBelow ? 1.15 : -0.4)}>
         {label}
       </text>
     </g>

@@ -46,7 +46,7 @@ export function PartsSection() {
       )}
       <Rows of="filter.couplings" columns={['junction', 'k', ...columns]} />
       <Rows of="filter.meshes" columns={['mesh', 'sum', ...columns]} />
-      <Rows of="filter.stock" />
+      <Rows of="filter.stock" narrow="scroll" />
       <Rows of="filter.fits" />
       {fitted !== 'exact' && (
         <Figures>

@@ -55,7 +55,7 @@ export const endResults = {
     label: 'Floor of the stopband',
     symbol: 'A_floor',
     unit: 'dB',
-    digits: 1,
+    digits: 2,
     help: 'How far below the passband the stopband can get, whatever the crystals do. 60 dB is enough for transmitting; a receiver wants 80.',
   }),
 };

@@ -47,7 +47,7 @@ export const endInputs = {
     range: [10, 200],
     default: null,
     typical: [60, 110],
-    digits: 1,
+    digits: 3,
     help: 'How much less comes through with the crystals taken out, between the ends that the filter works with. Blank: nothing leaks.',
   }),
   leakage: quantity({

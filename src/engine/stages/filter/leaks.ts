@@ -21,14 +21,14 @@ export function leaks(seen: FilterSeen, exact: Ladder, f: number): Leaks {
   const { leakage, leakageDb } = seen;
   const ends = endsOf(seen, exact);
   if (leakage !== null && leakageDb !== null) {
-    const own = format(attenuationPast(...ends, leakage, f), 'dB', 1);
+    const own = format(attenuationPast(...ends, leakage, f), 'dB', 3);
     return {
       c: null,
       problems: [
         {
           field: 'filter.leakage',
           weight: 'stops',
-          says: `Leakage is given twice: ${format(leakage, 'F', 2)} is ${own} between these ends, and ${format(leakageDb, 'dB', 1)} stands beside it. None is counted.`,
+          says: `Leakage is given twice: ${format(leakage, 'F', 2)} is ${own} between these ends, and ${format(leakageDb, 'dB', 3)} stands beside it. None is counted.`,
           try: 'Leave one of them blank.',
         },
       ],
@@ -43,7 +43,7 @@ export function leaks(seen: FilterSeen, exact: Ladder, f: number): Leaks {
       {
         field: 'filter.leakageDb',
         weight: 'stops',
-        says: `Between these ends no capacitance passes so much that only ${format(leakageDb, 'dB', 1)} are lost. None is counted.`,
+        says: `Between these ends no capacitance passes so much that only ${format(leakageDb, 'dB', 3)} are lost. None is counted.`,
         try: 'Measure it with the crystals taken out, between the ends that the filter works with.',
       },
     ],
