@@ -49,6 +49,8 @@ describe('the filter stage', () => {
       crystals,
       bandwidth: 2400,
       family: 'chebyshev',
+      form: 'series',
+      across: null,
       ripple: 0.1,
       fitted: 'e12Pairs',
       capacitorQ: 2000,

@@ -142,7 +142,16 @@ test('the frequency of a reactance has that reactance', () => {
   );
 });
 
-const families: Family[] = ['butterworth', 'chebyshev', 'equal'];
+const families: Family[] = [
+  'butterworth',
+  'chebyshev',
+  'bessel',
+  'linear005',
+  'linear05',
+  'gaussian',
+  'equal',
+  'doubled',
+];
 
 test('a wider filter of the same crystals has a larger h, and none is wider than the widest', () => {
   fc.assert(
@@ -192,6 +201,8 @@ test('any entry gives finite figures or none', () => {
         crystals: fc.integer({ min: 2, max: 12 }),
         bandwidth: between(50, 50e3),
         family: fc.constantFrom(...families),
+        form: fc.constantFrom('series', 'shunt'),
+        across: fc.option(between(0, 1e-9)),
         ripple: between(0.001, 3),
         fitted: fc.constantFrom(
           ...(['exact', 'e24', 'e12', 'e6', 'e24Pairs', 'e12Pairs', 'e6Pairs', 'own'] as const),

@@ -12,11 +12,21 @@ export const LOST = 2.5;
 /** Less than this is none, dB. */
 export const LEAST = 0.05;
 
+/** Families that fall so gently that there is nothing for loss to round. */
+export const CORNERLESS: readonly Family[] = [
+  'bessel',
+  'gaussian',
+  'linear005',
+  'linear05',
+  'equal',
+];
+
 /**
  * How much lower the response of a ladder is near its edges than its family says, dB: four fifths
- * of the way, by reactance, from the middle to each −3 dB point. Null for equal capacitors, which
- * have no corners to keep.
+ * of the way, by reactance (with crystals to ground by susceptance), from the middle to each −3 dB
+ * point. Null for families without corners to keep.
  *
+ * @param crystal with all that lies across it counted as C0
  * @param low, high its −3 dB points, Hz
  * @param gain at its best point, dB
  */
@@ -28,24 +38,29 @@ export function cornersRounded(
   ripple: number,
   { low, high, gain }: { low: number; high: number; gain: number },
 ): number | null {
-  if (family === 'equal') return null;
+  if (CORNERLESS.includes(family)) return null;
   const own = couplingLoss(couplings, CORNER);
-  const allowed = family === 'chebyshev' ? Math.max(own, ripple) : own;
-  const fallen = cornerFrequencies(crystal, low, high).map((f) => gain - gainAt(ladder, f));
-  const most = Math.max(...fallen.map((one) => one - allowed));
+  const allowed = Math.max(own, family === 'chebyshev' ? ripple : (couplings.ripple ?? 0));
+  const at = cornerFrequencies(crystal, low, high, ladder.form === 'shunt');
+  const most = Math.max(...at.map((f) => gain - gainAt(ladder, f) - allowed));
   return most < LEAST ? 0 : most;
 }
 
 /** The two frequencies at which the corners are looked at, Hz. */
-function cornerFrequencies(crystal: Crystal, low: number, high: number): [number, number] {
+function cornerFrequencies(
+  crystal: Crystal,
+  low: number,
+  high: number,
+  toGround: boolean,
+): [number, number] {
   const fs = seriesResonance(crystal);
   const unit = 2 * Math.PI * fs * crystal.cm;
   const r = crystal.c0 / crystal.cm;
-  const xLow = crystalReactance(crystal, low) * unit;
-  const xHigh = crystalReactance(crystal, high) * unit;
-  const middle = (xLow + xHigh) / 2;
-  const half = ((xHigh - xLow) / 2) * CORNER;
+  const x = [low, high].map((f) => crystalReactance(crystal, f) * unit);
+  const [a = 0, b = 0] = toGround ? x.map((one) => 1 / one) : x;
+  const middle = (a + b) / 2;
+  const half = ((b - a) / 2) * CORNER;
   // Near fs, f = fs·√(1 + x/(1 + r·x)) is the crystal's reactance turned round.
-  const at = (x: number) => fs * Math.sqrt(1 + x / (1 + r * x));
+  const at = (one: number) => fs * Math.sqrt(1 + (toGround ? 1 / (one + r) : one / (1 + r * one)));
   return [at(middle - half), at(middle + half)];
 }

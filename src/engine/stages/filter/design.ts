@@ -6,6 +6,8 @@ import type { Fit } from './fits.ts';
 /** The exact design, before parts are chosen: what the sheet's workings start from. */
 export interface FilterDesign {
   readonly ladder: Ladder;
+  /** Capacitance across every crystal to ground that is fitted, and that the greatest width has, F. */
+  readonly across: number;
   readonly outcome: LadderForWidth['outcome'];
   /** −3 dB points of the exact design, Hz. */
   readonly low: number;

@@ -6,12 +6,13 @@ type Workings = StageWorkings<typeof filterFields>;
 type End = 'source' | 'load';
 
 const marks = { source: 'S', load: 'L' } as const;
+const designed = { source: 'filter.ends', load: 'filter.endsLoad' } as const;
 
 /** Resistance and reactance of an end, and their square. */
 function endOf(look: Look, end: End): Record<string, Bound> {
   const given = `filter.${end}Resistance`;
   return {
-    [`R_${marks[end]}`]: look(given) === null ? 'filter.ends' : given,
+    [`R_${marks[end]}`]: look(given) === null ? designed[end] : given,
     [`X_${marks[end]}`]: `filter.${end}Reactance`,
   };
 }

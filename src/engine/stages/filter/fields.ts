@@ -4,6 +4,7 @@ import { designResults } from './designFields.ts';
 import { endResults } from './endFields.ts';
 import { endInputs } from './endInputs.ts';
 import { figureResults } from './figureFields.ts';
+import { formResults } from './formFields.ts';
 import { partResults } from './partFields.ts';
 import { partInputs } from './partInputs.ts';
 import { placeResults } from './placeFields.ts';
@@ -20,6 +21,7 @@ export const filterFields = declare({
   results: {
     ...figureResults,
     ...designResults,
+    ...formResults,
     ...partResults,
     ...placeResults,
     ...endResults,

@@ -1,7 +1,20 @@
+import { couplings } from '../../circuit/couplings.ts';
+import { endRatio } from '../../circuit/doubledEnds.ts';
 import { ladderFormulas } from '../../circuit/ladderFormulas.ts';
 import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
-import { chain, crystalBounds, designOf, found, reactanceSteps, step } from './bounds.ts';
+import {
+  chain,
+  crystalBounds,
+  designOf,
+  found,
+  holderSteps,
+  holderSymbol,
+  reactanceSteps,
+  step,
+  toGround,
+} from './bounds.ts';
 import { CORNER, KEPT, LEAST, LOST } from './corners.ts';
+import { chebyshevU } from './familyWorkings.ts';
 import type { filterFields } from './fields.ts';
 
 type Workings = StageWorkings<typeof filterFields>;
@@ -125,6 +138,18 @@ function ownLoss(look: Look): { formula: string; where: Record<string, Bound> } 
   if (look('filter.family') === 'butterworth') {
     return { formula: '10 * log10(1 + w_c^(2 * n))', where: { n: 'filter.crystals' } };
   }
+  if (look('filter.family') === 'doubled') {
+    const n = look('filter.crystals') as number;
+    return {
+      formula: `max(A_dip, 10 * log10(1 + (rho - (1 - (w_c * rho * q)^2) / rho)^2 * ${chebyshevU(n, 'w_c * rho * q')}^2 / 4))`,
+      where: {
+        n: 'filter.crystals',
+        q: 'filter.endQ',
+        rho: found(endRatio(n), '1', 'ends against the reactance of a coupling'),
+        A_dip: found(couplings('doubled', n, 0).ripple ?? 0, 'dB', 'deepest dip of the family'),
+      },
+    };
+  }
   return {
     formula:
       'max(A_r, 10 * log10(1 + epsilon^2 * (w_c * Omega_3 > 1 ? cosh(n * acosh(w_c * Omega_3)) : cos(n * acos(w_c * Omega_3)))^2))',
@@ -145,9 +170,14 @@ function rounding(look: Look): Working {
   const design = designOf(look);
   const { formulas, where } = ladderFormulas(design.ladder, ['f_a', 'f_b']);
   const own = ownLoss(look);
-  const at = (x: string) => `f_s * sqrt(1 + ${x} / (1 + r * ${x}))`;
+  const dual = toGround(look);
+  const at = (x: string) =>
+    dual ? `f_s * sqrt(1 + 1 / (${x} + r))` : `f_s * sqrt(1 + ${x} / (1 + r * ${x}))`;
+  const [unit, against] = dual
+    ? ['1 / (2 * pi * f_s * C_m)', 'against Cm’s susceptance']
+    : ['2 * pi * f_s * C_m', 'against Cm’s reactance'];
   return {
-    says: 'The exact design, four fifths of the way from the middle to each edge by reactance, against the family without loss; the worse side counts.',
+    says: `The exact design, four fifths of the way from the middle to each edge by ${dual ? 'susceptance' : 'reactance'}, against the family without loss; the worse side counts.`,
     formula: 'A_more < A_least ? 0 : A_more',
     where: {
       ...crystalBounds,
@@ -155,11 +185,14 @@ function rounding(look: Look): Working {
       f_hi: found(design.high, 'Hz', 'upper −3 dB point of the exact design'),
       A_exact: found(design.loss, 'dB', 'loss of the exact design'),
       w_c: found(CORNER, '1', 'how far out'),
-      ...reactanceSteps('f_lo', 'X_lo'),
-      ...reactanceSteps('f_hi', 'X_hi'),
-      r: step('C_0 / C_m', '1', 'holder over motional capacitance'),
-      x_mid: step('(X_lo + X_hi) / 2 * 2 * pi * f_s * C_m', '1', 'middle, against Cm’s reactance'),
-      x_c: step('w_c * (X_hi - X_lo) / 2 * 2 * pi * f_s * C_m', '1', 'out to the corner'),
+      ...holderSteps(look),
+      ...reactanceSteps('f_lo', 'X_lo', holderSymbol(look)),
+      ...reactanceSteps('f_hi', 'X_hi', holderSymbol(look)),
+      r: step(`${holderSymbol(look)} / C_m`, '1', 'what lies across the crystal over its Cm'),
+      x_lo: step(`${dual ? '1 / X_lo' : 'X_lo'} * ${unit}`, '1', `lower edge, ${against}`),
+      x_hi: step(`${dual ? '1 / X_hi' : 'X_hi'} * ${unit}`, '1', `upper edge, ${against}`),
+      x_mid: step('(x_lo + x_hi) / 2', '1', 'middle'),
+      x_c: step('w_c * (x_hi - x_lo) / 2', '1', 'out to the corner'),
       x_a: step('x_mid - x_c', '1', 'lower corner'),
       x_b: step('x_mid + x_c', '1', 'upper corner'),
       f_a: step(at('x_a'), 'Hz', 'lower corner'),

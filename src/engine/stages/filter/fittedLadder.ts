@@ -50,8 +50,8 @@ export function fittedLadder(
   const wanted = wantedResponse(exact, band);
   const dip = passbandRipple(exact, around, band);
   const design: Fit = { way: 'design', ladder: exact, band, dip, sum: 0 };
-  const alignedAt = each && seen.aligning === 'each' ? highestMesh(exact, each) : null;
-  // Brought up to the highest of its meshes, the whole filter lies a little higher: that is no fault.
+  const alignedAt = each && seen.aligning === 'each' ? lastMesh(exact, each) : null;
+  // Brought to one of its meshes, the whole filter lies a little elsewhere: that is no fault.
   const shift = alignedAt === null ? 0 : alignedAt - mesh;
   const near = shift === 0 ? around : around.map((f) => f + shift);
   const same = { real, weights: wanted.weights, alignedAt, near };
@@ -87,8 +87,11 @@ const withParts = (real: Ladder, parts: FittedParts, which: 'chosen' | 'nearest'
   series: Float64Array.from(parts.series, (one) => one?.[which].value ?? 0),
 });
 
-const highestMesh = (exact: Ladder, each: readonly Crystal[]): number =>
-  Math.max(...each.map((_, i) => meshFrequency(exact, each, i)));
+/** Where the meshes are brought to: up to the highest, nodes of crystals to ground down to the lowest. */
+function lastMesh(exact: Ladder, each: readonly Crystal[]): number {
+  const own = each.map((_, i) => meshFrequency(exact, each, i));
+  return exact.form === 'shunt' ? Math.min(...own) : Math.max(...own);
+}
 
 const shifted = (wanted: WantedResponse, shift: number): WantedResponse =>
   shift === 0 ? wanted : { ...wanted, frequency: wanted.frequency.map((f) => f + shift) };

@@ -1,4 +1,7 @@
+import type { Couplings } from '../../circuit/couplings.ts';
 import type { Crystal } from '../../circuit/crystal.ts';
+import { crystalsAt } from '../../circuit/crystalLadder.ts';
+import { sideBySide } from '../../circuit/sideBySide.ts';
 import type { RowOf } from '../../fields/kinds.ts';
 import type { Problem } from '../../fields/stage.ts';
 import type { filterFields } from './fields.ts';
@@ -18,7 +21,7 @@ interface Measured {
 export interface InPlace {
   /** What the design is made for: their mean, or the crystal of Quartz. */
   readonly mean: Measured;
-  /** One for each label, from source to load; null where all are alike. */
+  /** One for each position, from source to load, doubled ones as one; null where all are alike. */
   readonly each: readonly Crystal[] | null;
   readonly rows: readonly PlaceRow[] | null;
   readonly problems: readonly Problem[];
@@ -27,9 +30,9 @@ export interface InPlace {
 /**
  * Takes the chosen crystals out of the bag; what was not measured of one is that of Quartz.
  *
- * @param wanted how many crystals the filter has
+ * @param couplings whose positions are to be filled
  */
-export function inPlace(seen: FilterSeen, wanted: number): InPlace {
+export function inPlace(seen: FilterSeen, couplings: Couplings): InPlace {
   const { fs, lm, rm, c0, chosen, bag } = seen;
   const alike = { mean: { fs, lm, rm, c0 }, each: null, rows: null };
   const labels = labelsOf(chosen ?? '');
@@ -38,7 +41,7 @@ export function inPlace(seen: FilterSeen, wanted: number): InPlace {
   for (const row of bag ?? []) {
     if (row.label !== null && row.fs !== null) lines.set(key(row.label), row);
   }
-  const problems = wrongWith(labels, lines, wanted);
+  const problems = wrongWith(labels, lines, crystalsNeeded(couplings));
   if (problems.length > 0) return { ...alike, problems };
   const found = labels.map((label) => {
     const row = lines.get(key(label));
@@ -50,15 +53,33 @@ export function inPlace(seen: FilterSeen, wanted: number): InPlace {
   const mean = { fs: meanOf('fs'), lm: meanOf('lm'), rm: meanOf('rm'), c0: meanOf('c0') };
   return {
     mean,
-    each: found.map((one) => ({
-      lm: one.lm,
-      cm: 1 / ((2 * Math.PI * one.fs) ** 2 * one.lm),
-      rm: one.rm,
-      c0: one.c0,
-    })),
+    each: byPosition(found, couplings).map((here) =>
+      sideBySide(
+        here.map((one) => ({
+          lm: one.lm,
+          cm: 1 / ((2 * Math.PI * one.fs) ** 2 * one.lm),
+          rm: one.rm,
+          c0: one.c0,
+        })),
+      ),
+    ),
     rows: found.map((one, i) => ({ position: i + 1, off: one.fs - mean.fs, ...one })),
     problems: [],
   };
+}
+
+/** How many crystals a filter takes. */
+export const crystalsNeeded = (couplings: Couplings): number =>
+  couplings.k.reduce((sum, _, i) => sum + crystalsAt(couplings, i + 1), crystalsAt(couplings, 0));
+
+/** A list of crystals from source to load, gathered by the position that they stand at. */
+export function byPosition<T>(all: readonly T[], couplings: Couplings): T[][] {
+  let next = 0;
+  return Array.from({ length: couplings.k.length + 1 }, (_, i) => {
+    const first = next;
+    next += crystalsAt(couplings, i);
+    return all.slice(first, next);
+  });
 }
 
 type BagRow = NonNullable<FilterSeen['bag']>[number];

@@ -1,7 +1,7 @@
 import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
-import { designOf, found, reactanceMethod } from './bounds.ts';
+import { designOf, found, reactanceMethod, susceptanceMethod, toGround } from './bounds.ts';
 import type { filterFields } from './fields.ts';
-import { meshSteps } from './placeWorkings.ts';
+import { meshSteps, nodeSteps } from './placeWorkings.ts';
 
 type Workings = StageWorkings<typeof filterFields>;
 
@@ -19,20 +19,51 @@ const off: Working = {
   source: 'definition',
 };
 
-const designCapacitor: Working = {
-  says: 'What a mesh lacks of the largest sum, a series capacitor makes up.',
-  formula: '1 / (2 * pi * f_mesh * h * (a - a_i))',
-  where: {
-    f_mesh: 'filter.alignment',
-    h: 'filter.halfSpan',
-    a: 'filter.largestSum',
-    a_i: 'row.sum',
-  },
-  source: reactanceMethod,
-};
+const designCapacitor = (look: Look): Working =>
+  toGround(look)
+    ? {
+        says: 'What a node lacks of the largest sum, a capacitor across its crystal makes up, besides what lies across all of them.',
+        formula: 'C_ac + h_B * (a - a_i) / (2 * pi * f_mesh)',
+        where: {
+          C_ac: 'filter.acrossFitted',
+          f_mesh: 'filter.alignment',
+          h_B: 'filter.halfSusceptance',
+          a: 'filter.largestSum',
+          a_i: 'row.sum',
+        },
+        source: susceptanceMethod,
+      }
+    : {
+        says: 'What a mesh lacks of the largest sum, a series capacitor makes up.',
+        formula: '1 / (2 * pi * f_mesh * h * (a - a_i))',
+        where: {
+          f_mesh: 'filter.alignment',
+          h: 'filter.halfSpan',
+          a: 'filter.largestSum',
+          a_i: 'row.sum',
+        },
+        source: reactanceMethod,
+      };
 
 /** What a mesh with its own crystal needs. */
-const ownCapacitor = (look: Look, index: number): Working => ({
+const ownCapacitor = (look: Look, index: number): Working =>
+  (toGround(look) ? ownAcross : ownInSeries)(look, index);
+
+const ownAcross = (look: Look, index: number): Working => {
+  const alone = look('row.exact') === look('filter.acrossFitted');
+  return {
+    says: alone
+      ? 'This node resonates lowest by itself: it has only what lies across all crystals.'
+      : 'What the node lacks, where all are aligned, to cancel its crystal’s susceptance.',
+    formula: alone ? 'C_ac' : '1 / (2 * pi * f_all * X_i) - C_n',
+    where: alone
+      ? { C_ac: 'filter.acrossFitted' }
+      : { f_all: 'filter.alignedAt', ...nodeSteps(look, index) },
+    source: susceptanceMethod,
+  };
+};
+
+const ownInSeries = (look: Look, index: number): Working => ({
   says: 'What its crystal’s reactance exceeds that of the couplings by, where all meshes are aligned, a series capacitor takes away.',
   formula: '1 / (2 * pi * f_all * (X_i - X_k))',
   where: { f_all: 'filter.alignedAt', ...meshSteps(look, index) },
@@ -55,24 +86,36 @@ export const partWorkings: Pick<
   | 'meshes.off'
 > = {
   'couplings.junction': counted('Junctions are counted from the source.'),
-  'couplings.exact': {
-    says: 'The capacitor whose reactance is h times the coupling; stray is part of it.',
-    formula: '1 / (2 * pi * f_mesh * h * k) - C_st',
-    where: {
-      f_mesh: 'filter.alignment',
-      h: 'filter.halfSpan',
-      k: 'row.k',
-      C_st: 'filter.stray',
-    },
-    source: reactanceMethod,
-  },
+  'couplings.exact': (look) =>
+    toGround(look)
+      ? {
+          says: 'The capacitor whose susceptance is h times the coupling.',
+          formula: 'h_B * k / (2 * pi * f_mesh)',
+          where: {
+            f_mesh: 'filter.alignment',
+            h_B: 'filter.halfSusceptance',
+            k: 'row.k',
+          },
+          source: susceptanceMethod,
+        }
+      : {
+          says: 'The capacitor whose reactance is h times the coupling; stray is part of it.',
+          formula: '1 / (2 * pi * f_mesh * h * k) - C_st',
+          where: {
+            f_mesh: 'filter.alignment',
+            h: 'filter.halfSpan',
+            k: 'row.k',
+            C_st: 'filter.stray',
+          },
+          source: reactanceMethod,
+        },
   'couplings.nearest': added('coupling', 'nearest'),
   'couplings.fitted': added('coupling', 'chosen'),
   'couplings.parts': parts,
   'couplings.off': off,
   'meshes.mesh': counted('Meshes are counted from the source.'),
   'meshes.exact': (look, index) =>
-    designOf(look).each ? ownCapacitor(look, index) : designCapacitor,
+    designOf(look).each ? ownCapacitor(look, index) : designCapacitor(look),
   'meshes.nearest': added('series', 'nearest'),
   'meshes.fitted': added('series', 'chosen'),
   'meshes.parts': parts,

@@ -12,6 +12,19 @@ const farads = (c: number) => format(c, 'F', 2);
 /** Below this a coupling capacitor is no better known than the stray beside it, F. */
 const DOUBTFUL = 3e-12;
 
+/** What there is no design for: then there are no results. */
+export function notMade({ family, form }: FilterSeen): Problem[] {
+  if (form !== 'shunt' || family !== 'doubled') return [];
+  return [
+    {
+      field: 'filter.family',
+      weight: 'stops',
+      says: 'Doubled ends are for crystals in series: to ground each end would take half a crystal.',
+      try: 'Another family, or crystals in series.',
+    },
+  ];
+}
+
 /** What no soldering iron can make: then there are no results. */
 export function impossible({ stray }: FilterSeen, made: LadderForWidth): Problem[] {
   const least = Math.min(...made.ladder.coupling);

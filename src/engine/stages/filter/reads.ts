@@ -9,6 +9,8 @@ export const filterReads = {
   crystals: 'filter.crystals',
   bandwidth: 'filter.bandwidth',
   family: 'filter.family',
+  form: 'filter.form',
+  across: 'filter.across?',
   ripple: 'filter.ripple',
   fitted: 'filter.fitted',
   capacitorQ: 'filter.capacitorQ',

@@ -1,15 +1,19 @@
 import { ladderFormulas } from '../../circuit/ladderFormulas.ts';
-import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
 import {
-  cohn,
+  chain,
   crystalBounds,
   designOf,
   found,
+  holderSteps,
+  holderSymbol,
   reactanceMethod,
   reactanceSteps,
   step,
-  young,
+  susceptanceMethod,
+  toGround,
 } from './bounds.ts';
+import { FAR } from './farOff.ts';
 import type { filterFields } from './fields.ts';
 
 type Workings = StageWorkings<typeof filterFields>;
@@ -17,136 +21,123 @@ type Rows = readonly { readonly k: number; readonly sum: number; readonly exact:
 
 const rows = (look: Look, key: 'couplings' | 'meshes') => look(`filter.${key}`) as Rows;
 
-/** Steps that Chebyshev's formulas share. */
-const chebyshevSteps: Record<string, Bound> = {
-  n: 'filter.crystals',
-  A_r: 'filter.ripple',
-  beta: step('-log(tanh(A_r * log(10) / 40))', '1', 'β of the ripple'),
-  gamma: step('sinh(beta / (2 * n))', '1', 'γ of ripple and order'),
-  Omega_3: step(
-    'cosh(acosh(1 / sqrt(10^(A_r / 10) - 1)) / n)',
-    '1',
-    'where the response is at half power, against the edge of the ripple',
-  ),
-};
-
-const sine = (i: string) => `sin((2 * ${i} - 1) * pi / (2 * n))`;
+/** An end resistance from h and an end Q. */
+const end =
+  (q: 'q' | 'q_L'): WorkingOf =>
+  (look) => {
+    const bound = q === 'q' ? 'filter.endQ' : 'filter.endQLoad';
+    if (toGround(look)) {
+      return {
+        says: 'The ends take part in the first and last node by the end Q.',
+        formula: `${q} / h_B`,
+        where: { h_B: 'filter.halfSusceptance', [q]: bound },
+        source: susceptanceMethod,
+      };
+    }
+    if (look('filter.family') === 'doubled') {
+      return {
+        says: 'The ends take part in the first and last mesh by the end Q; two crystals side by side have half the reactance.',
+        formula: `h / (${q} * p)`,
+        where: {
+          h: 'filter.halfSpan',
+          [q]: bound,
+          p: found(2, '1', 'crystals side by side'),
+        },
+        source: reactanceMethod,
+      };
+    }
+    return {
+      says: 'The ends take part in the first and last mesh by the end Q.',
+      formula: `h / ${q}`,
+      where: { h: 'filter.halfSpan', [q]: bound },
+      source: reactanceMethod,
+    };
+  };
 
 export const synthesisWorkings: Pick<
   Workings,
   | 'halfSpan'
+  | 'halfSusceptance'
   | 'largestSum'
-  | 'endQ'
   | 'ends'
+  | 'endsLoad'
+  | 'acrossFitted'
   | 'alignment'
-  | 'couplings.k'
-  | 'meshes.sum'
   | 'reach'
   | 'reachLossless'
+  | 'farOff'
 > = {
-  endQ: (look) => {
-    const family = look('filter.family');
-    if (family === 'butterworth') {
-      return {
-        says: 'The first element of the maximally flat prototype.',
-        formula: '2 * sin(pi / (2 * n))',
-        where: { n: 'filter.crystals' },
-        source: young,
-      };
-    }
-    if (family === 'chebyshev') {
-      return {
-        says: 'The first element of the equal-ripple prototype, taken from the edge of the ripple to half power.',
-        formula: `2 * ${sine('1')} / gamma * Omega_3`,
-        where: chebyshevSteps,
-        source: young,
-      };
-    }
-    return {
-      says: 'With all elements alike, half the distance between the half-power points: there the loss of the chain is a factor of two.',
-      left: 'cos(n * acos(q / 2))^2 + (sin(n * acos(q / 2)) / sin(acos(q / 2)))^2',
-      right: '2',
-      root: 'q',
-      where: { q: 'filter.endQ', n: 'filter.crystals' },
-      source: `${cohn}; loss as T² + U² of Chebyshev’s polynomials`,
-    };
-  },
-  'couplings.k': (look) => {
-    const family = look('filter.family');
-    const i = { i: 'row.junction' };
-    if (family === 'equal') {
-      return {
-        says: 'All couplings are alike: one over the half-power edge.',
-        formula: '1 / q',
-        where: { q: 'filter.endQ' },
-        source: cohn,
-      };
-    }
-    const below = `2 * sqrt(${sine('i')} * ${sine('(i + 1)')})`;
-    if (family === 'butterworth') {
-      return {
-        says: 'One over the root of two neighbouring elements of the prototype.',
-        formula: `1 / (${below})`,
-        where: { n: 'filter.crystals', ...i },
-        source: young,
-      };
-    }
-    return {
-      says: 'One over the root of two neighbouring elements of the prototype, taken to half power.',
-      formula: `sqrt(gamma^2 + sin(i * pi / n)^2) / (${below}) / Omega_3`,
-      where: { ...chebyshevSteps, ...i },
-      source: young,
-    };
-  },
-  'meshes.sum': (look, index) => {
-    const k = rows(look, 'couplings');
-    const sides: Record<string, Bound> = {};
-    const left = k[index - 1];
-    const right = k[index];
-    if (left) sides.k_left = found(left.k, '1', `coupling at junction ${index}`);
-    if (right) sides.k_right = found(right.k, '1', `coupling at junction ${index + 1}`);
-    return {
-      says: 'What the coupling capacitors on its two sides add to a mesh.',
-      formula: Object.keys(sides).join(' + '),
-      where: sides,
-      source: reactanceMethod,
-    };
-  },
   largestSum: (look) => {
     const sums = rows(look, 'meshes').map(({ sum }) => sum);
     const where: Record<string, Bound> = {};
     sums.forEach((sum, i) => {
-      where[`a_${i + 1}`] = found(sum, '1', `sum of couplings of mesh ${i + 1}`);
+      where[`a_${i + 1}`] = found(sum, '1', `sum of couplings at crystal ${i + 1}`);
     });
     return {
-      says: 'The largest of the mesh sums.',
+      says: 'The largest of the sums.',
       formula: `max(${Object.keys(where).join(', ')})`,
       where,
       source: reactanceMethod,
     };
   },
   halfSpan: (look) => halfSpan(look),
-  ends: {
-    says: 'The ends take part in the first and last mesh by the end Q.',
-    formula: 'h / q',
-    where: { h: 'filter.halfSpan', q: 'filter.endQ' },
-    source: reactanceMethod,
+  halfSusceptance: (look) => halfSpan(look),
+  ends: end('q'),
+  endsLoad: end('q_L'),
+  acrossFitted: (look) => {
+    if (look('filter.across') !== null) {
+      return {
+        says: 'As given.',
+        formula: 'C_across',
+        where: { C_across: 'filter.across' },
+        source: 'as typed',
+      };
+    }
+    return {
+      says: 'As much as brings the greatest bandwidth down to a twentieth over the one asked for, or to more where losses want it; none where the crystals can hardly be so wide.',
+      formula: 'C_ac',
+      where: { C_ac: found(designOf(look).across, 'F', 'chosen so') },
+      source: 'common practice, no source',
+    };
   },
-  alignment: {
-    says: 'Where the crystal’s reactance cancels that of the couplings: there every mesh is in tune.',
-    left: 'X',
-    right: 'h * a',
+  farOff: (look) => {
+    const { formulas, where } = ladderFormulas(
+      look('filter.ladder') as Parameters<typeof ladderFormulas>[0],
+      ['f_below', 'f_above'],
+    );
+    return {
+      says: 'Ten widths below and above the passband, the worse of the two, against the best point.',
+      formula: `min(-(${formulas[0]}), -(${formulas[1]})) - A_best`,
+      where: {
+        f_3lo: 'filter.low3',
+        f_3hi: 'filter.high3',
+        N_far: found(FAR, '1', 'so many widths'),
+        f_below: step('f_3lo - N_far * (f_3hi - f_3lo)', 'Hz', 'far below'),
+        f_above: step('f_3hi + N_far * (f_3hi - f_3lo)', 'Hz', 'far above'),
+        A_best: 'filter.loss',
+        ...where,
+      },
+      source: chain,
+    };
+  },
+  alignment: (look) => ({
+    says: toGround(look)
+      ? 'Where the crystal’s susceptance cancels that of the couplings: there every node is in tune.'
+      : 'Where the crystal’s reactance cancels that of the couplings: there every mesh is in tune.',
+    left: toGround(look) ? '1 / X' : 'X',
+    right: toGround(look) ? 'h_B * a' : 'h * a',
     root: 'f_mesh',
     where: {
       f_mesh: 'filter.alignment',
-      h: 'filter.halfSpan',
+      ...(toGround(look) ? { h_B: 'filter.halfSusceptance' } : { h: 'filter.halfSpan' }),
       a: 'filter.largestSum',
       ...crystalBounds,
-      ...reactanceSteps('f_mesh', 'X'),
+      ...holderSteps(look),
+      ...reactanceSteps('f_mesh', 'X', holderSymbol(look)),
     },
     source: 'closed form of the equivalent circuit (IEC 60122-1)',
     assumes: 'Loss left out; it moves nothing.',
-  },
+  }),
   reach: (look) => {
     const { widestLow, widestHigh } = designOf(look);
     return {
@@ -160,13 +151,19 @@ export const synthesisWorkings: Pick<
       assumes: 'For two crystals h stops where coupling and holder are of the same size.',
     };
   },
-  reachLossless: {
+  reachLossless: (look) => ({
     says: 'The reactance grows ever faster towards fp, so the passband, a fixed ratio of reactances, shrinks again; this is its greatest.',
     formula: 'f_s * (sqrt(1 + u_hi) - sqrt(1 + u_lo))',
     where: {
       a: 'filter.largestSum',
       ...crystalBounds,
-      r: step('C_0 / C_m', '1', 'holder over motional capacitance'),
+      ...holderSteps(
+        look,
+        look('filter.across') === null
+          ? found(0, 'F', 'none: the widest has none')
+          : 'filter.across',
+      ),
+      r: step(`${holderSymbol(look)} / C_m`, '1', 'what lies across the crystal over its Cm'),
       s: step('sqrt((a + 1) / (a - 1))', '1', 'root of the ratio of the edges’ reactances'),
       y: step('(s - 1) / (a + 1 - s * (a - 1))', '1', 'h against the holder’s reactance'),
       u_hi: step('y * (a + 1) / (1 + y * (a + 1)) / r', '1', 'upper edge, (f/fs)² − 1'),
@@ -174,21 +171,30 @@ export const synthesisWorkings: Pick<
     },
     source: 'closed form: maximum of the span of x/(1 + r·x), worked by hand',
     assumes: 'Crystals without loss.',
-  },
+  }),
 };
 
-/** The equation whose root h is: with these parts the gain is alike at two points B apart. */
+/**
+ * The equation whose root h is: with these parts the gain is alike at two points B apart.
+ * h in Ω, for crystals to ground h_B in S.
+ */
 function halfSpan(look: Look): Working {
   const design = designOf(look);
+  const dual = toGround(look);
   const { formulas, where } = ladderFormulas(design.ladder, ['f_lo', 'f_hi']);
   const k = rows(look, 'couplings');
   const a = rows(look, 'meshes');
+  const doubled = look('filter.family') === 'doubled';
+  const root = dual ? 'h_B' : 'h';
   const symbols: Record<string, Bound> = {
-    h: 'filter.halfSpan',
+    [root]: dual ? 'filter.halfSusceptance' : 'filter.halfSpan',
     q: 'filter.endQ',
+    q_L: 'filter.endQLoad',
     a: 'filter.largestSum',
     f_mesh: 'filter.alignment',
     C_st: 'filter.stray',
+    ...(dual ? { C_ac: 'filter.acrossFitted' } : {}),
+    ...(doubled ? { p: found(2, '1', 'crystals side by side at the ends') } : {}),
     f_lo: found(design.low, 'Hz', 'lower −3 dB point of the exact design'),
     B: found(
       design.high - design.low,
@@ -201,18 +207,25 @@ function halfSpan(look: Look): Working {
   for (const [name, term] of Object.entries(where)) {
     const value = 'value' in term ? term.value : null;
     const byPart = (of: Float64Array) => of.indexOf(value ?? Number.NaN);
+    const tag = name.slice(3);
     if (name.startsWith('C_k')) {
       const row = k[byPart(design.ladder.coupling)];
-      const tag = name.slice(3);
       symbols[`k_${tag}`] = found(row?.k ?? 0, '1', 'coupling');
-      symbols[name] = step(`1 / (2 * pi * f_mesh * h * k_${tag}) - C_st`, 'F', term.says);
+      const formula = dual
+        ? `h_B * k_${tag} / (2 * pi * f_mesh)`
+        : `1 / (2 * pi * f_mesh * h * k_${tag}) - C_st`;
+      symbols[name] = step(formula, 'F', term.says);
     } else if (name.startsWith('C_s')) {
       const row = a[byPart(design.ladder.series)];
-      const tag = name.slice(3);
-      symbols[`a_${tag}`] = found(row?.sum ?? 0, '1', 'sum of couplings of its mesh');
-      symbols[name] = step(`1 / (2 * pi * f_mesh * h * (a - a_${tag}))`, 'F', term.says);
+      symbols[`a_${tag}`] = found(row?.sum ?? 0, '1', 'sum of couplings there');
+      const formula = dual
+        ? `C_ac + h_B * (a - a_${tag}) / (2 * pi * f_mesh)`
+        : `1 / (2 * pi * f_mesh * h * (a - a_${tag}))`;
+      symbols[name] = step(formula, 'F', term.says);
     } else if (name === 'R_S' || name === 'R_L') {
-      symbols[name] = step('h / q', 'Ω', term.says);
+      const q = name === 'R_S' ? 'q' : 'q_L';
+      const formula = dual ? `${q} / h_B` : doubled ? `h / (${q} * p)` : `h / ${q}`;
+      symbols[name] = step(formula, 'Ω', term.says);
     } else {
       symbols[name] = term;
     }
@@ -221,8 +234,8 @@ function halfSpan(look: Look): Working {
     says: 'All parts follow from h. It is chosen so that two frequencies the wanted width apart are passed equally, 3 dB below the best, losses included.',
     left: formulas[0] ?? '',
     right: formulas[1] ?? '',
-    root: 'h',
+    root,
     where: symbols,
-    source: `${reactanceMethod}; smallest h by bracketing`,
+    source: `${dual ? susceptanceMethod : reactanceMethod}; smallest h by bracketing`,
   };
 }

@@ -1,23 +1,23 @@
-import { type Couplings, couplings } from '../../circuit/couplings.ts';
-import { type Crystal, crystalOf, frequencyAtReactance } from '../../circuit/crystal.ts';
-import { largestSum, meshSums } from '../../circuit/crystalLadder.ts';
-import { type LadderForWidth, ladderForWidth } from '../../circuit/ladderForWidth.ts';
-import { spanFrequencies } from '../../circuit/reactanceSpan.ts';
+import { couplings } from '../../circuit/couplings.ts';
+import { crystalOf } from '../../circuit/crystal.ts';
+import { meshSums, sharedCouplings } from '../../circuit/crystalLadder.ts';
+import { ladderForWidth } from '../../circuit/ladderForWidth.ts';
 import type { Work } from '../../fields/stage.ts';
 import { noResults } from '../../fields/stage.ts';
 import { cornersRounded, KEPT, LOST } from './corners.ts';
 import { curves, within } from './curves.ts';
 import type { FilterDesign } from './design.ts';
+import { farOff } from './farOff.ts';
 import { filterFields } from './fields.ts';
 import { fitOf, fitRow } from './fits.ts';
 import { fittedLadder } from './fittedLadder.ts';
-import { inPlace } from './inPlace.ts';
+import { crystalsNeeded, inPlace } from './inPlace.ts';
 import { attenuationPast } from './leakagePast.ts';
 import { leaks } from './leaks.ts';
 import { ownedParts } from './ownedParts.ts';
 import { parallelEnd } from './parallelEnd.ts';
 import { couplingRows, meshRows, stockRows } from './partRows.ts';
-import { impossible, problems } from './problems.ts';
+import { impossible, notMade, problems } from './problems.ts';
 import { reachLossless } from './reachLossless.ts';
 import type { FilterSeen } from './seen.ts';
 import { type Skirts, skirts } from './skirts.ts';
@@ -30,8 +30,10 @@ const MARGIN = 0.6;
 
 /** Designs the ladder for the width asked for, fits its capacitors, and analyses what comes out. */
 export function workFilter(seen: FilterSeen): Answer {
+  const no = notMade(seen);
+  if (no.length > 0) return { results: noResults(filterFields), problems: no };
   const chain = couplings(seen.family, seen.crystals, seen.ripple);
-  const placed = inPlace(seen, seen.crystals);
+  const placed = inPlace(seen, chain);
   const { mean } = placed;
   const qu = (2 * Math.PI * mean.fs * mean.lm) / mean.rm;
   const crystal = crystalOf(mean.fs, mean.lm, qu, mean.c0);
@@ -39,9 +41,13 @@ export function workFilter(seen: FilterSeen): Answer {
   const cannot = impossible(seen, made);
   if (cannot.length > 0) return { results: noResults(filterFields), problems: cannot };
 
-  const largest = largestSum(chain);
-  const around = spanFrequencies(crystal, largest, made.h, seen.crystals, MARGIN);
-  const mesh = meshFrequency(crystal, chain, made);
+  const { shape } = made;
+  const toGround = seen.form === 'shunt';
+  // All that lies across a crystal to ground acts as more of its holder.
+  const beside = toGround ? seen.stray : 0;
+  const withHolder = (across: number) => ({ ...crystal, c0: crystal.c0 + beside + across });
+  const around = shape.frequencies(made.h, MARGIN);
+  const mesh = shape.alignment(made.h);
   const owned = ownedParts(seen.owned ?? '');
   const leak = leaks(seen, made.ladder, mesh);
   const fitted = fittedLadder(seen, made, placed.each, owned.parts, leak.c ?? 0, mesh, around);
@@ -59,11 +65,11 @@ export function workFilter(seen: FilterSeen): Answer {
   const { response, exactResponse } = curves(ladder, made.ladder, band);
   const inside = within(response, band.low, band.high, centre, width3);
   const gainRatio = 10 ** (band.gain / 10);
-  const rounding = cornersRounded(made.ladder, crystal, seen.family, chain, seen.ripple, {
-    ...made.band,
-  });
+  const holder = withHolder(shape.across);
+  const rounding = cornersRounded(made.ladder, holder, seen.family, chain, seen.ripple, made.band);
   const design: FilterDesign = {
     ladder: made.ladder,
+    across: shape.across,
     outcome: made.outcome,
     low: made.band.low,
     high: made.band.high,
@@ -87,16 +93,21 @@ export function workFilter(seen: FilterSeen): Answer {
     width3,
     loss: -band.gain,
     rippleFound: dip.depth,
-    ends: made.h / chain.qSource,
-    halfSpan: made.h,
-    largestSum: largest,
+    crystalsNeeded: crystalsNeeded(chain),
+    ends: made.ladder.source[0],
+    endsLoad: made.ladder.load[0],
+    halfSpan: toGround ? null : made.h,
+    halfSusceptance: toGround ? made.h : null,
+    acrossFitted: toGround ? shape.across : null,
+    largestSum: shape.largestSum,
     endQ: chain.qSource,
+    endQLoad: chain.qLoad,
     alignment: mesh,
     crystalFs: mean.fs,
     crystalLm: mean.lm,
     crystalRm: mean.rm,
     crystalC0: mean.c0,
-    couplings: couplingRows(real, parts, chain.k),
+    couplings: couplingRows(real, parts, sharedCouplings(chain)),
     meshes: meshRows(real, parts, meshSums(chain)),
     fits: fits.map((fit) => fitRow(fit, weights)),
     stock: seen.fitted === 'own' ? stockRows(owned.parts, parts) : null,
@@ -116,7 +127,8 @@ export function workFilter(seen: FilterSeen): Answer {
     ladder,
     design,
     reach: made.widest.width,
-    reachLossless: reachLossless(crystal, largest),
+    reachLossless: reachLossless(withHolder(made.widest.shape.across), shape.largestSum),
+    farOff: farOff(ladder, band),
     peak: band.peak,
     centre,
     low3: band.low,
@@ -157,6 +169,3 @@ export function workFilter(seen: FilterSeen): Answer {
 
 const widthOf = ([low, high]: Skirts): number | null =>
   low === null || high === null ? null : high - low;
-
-const meshFrequency = (crystal: Crystal, chain: Couplings, { h }: LadderForWidth): number =>
-  frequencyAtReactance(crystal, h * largestSum(chain));

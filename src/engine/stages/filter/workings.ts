@@ -1,5 +1,6 @@
 import type { StageWorkings } from '../../fields/workings.ts';
 import { endWorkings } from './endWorkings.ts';
+import { familyWorkings } from './familyWorkings.ts';
 import type { filterFields } from './fields.ts';
 import { figureWorkings } from './figureWorkings.ts';
 import { fitWorkings } from './fitWorkings.ts';
@@ -11,6 +12,7 @@ import { synthesisWorkings } from './synthesisWorkings.ts';
 /** How every figure of the Filter sheet comes about. */
 export const filterWorkings: StageWorkings<typeof filterFields> = {
   ...synthesisWorkings,
+  ...familyWorkings,
   ...placeWorkings,
   ...partWorkings,
   ...fitWorkings,
