@@ -65,9 +65,9 @@ function Picture({ width, em, ...props }: HistogramChartProps & Measured) {
   const [first, last] = [low - margin, high + margin];
   const highest = Math.max(1, ...counts.map((count) => (100 * count) / total));
   const uprights = [
-    ...(least ? [{ ...least, kind: 'rule' as const, side: 'right' as const }] : []),
-    ...(most ? [{ ...most, kind: 'rule' as const, side: 'left' as const }] : []),
     ...(wanted ? [{ ...wanted, kind: 'live' as const, side: sideOf(wanted.at, first, last) }] : []),
+    ...(least ? [{ ...least, kind: 'rule' as const, side: sideOf(least.at, first, last) }] : []),
+    ...(most ? [{ ...most, kind: 'rule' as const, side: sideOf(most.at, first, last) }] : []),
   ].filter(({ at }) => at >= first && at <= last);
   return (
     <Plot
@@ -78,7 +78,7 @@ function Picture({ width, em, ...props }: HistogramChartProps & Measured) {
       x={{ from: first, to: last, ticks: ticks(first, last, width / em / 5), name: xName }}
       y={{
         from: 0,
-        to: highest * 1.35,
+        to: highest * 1.6,
         ticks: ticks(0, highest * 1.1, 3),
         name: words.chart.perCent,
       }}

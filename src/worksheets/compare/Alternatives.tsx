@@ -1,20 +1,8 @@
-import { Fields } from '../../design/Fields.tsx';
+import { Button } from '../../design/Button.tsx';
 import { useValue } from '../../store/hooks.ts';
+import { useBench } from '../../store/store.ts';
 import { Entry } from '../bound/Entry.tsx';
-
-/** The three places for alternatives, each with its fields once it is used. */
-export function Alternatives() {
-  return (
-    <>
-      <Entry of="compare.b" form="row" />
-      <Asked use="compare.b" />
-      <Entry of="compare.c" form="row" />
-      <Asked use="compare.c" />
-      <Entry of="compare.d" form="row" />
-      <Asked use="compare.d" />
-    </>
-  );
-}
+import './compare.css';
 
 const fieldsOf = {
   'compare.b': ['compare.bFamily', 'compare.bCrystals', 'compare.bBandwidth', 'compare.bRipple'],
@@ -22,22 +10,67 @@ const fieldsOf = {
   'compare.d': ['compare.dFamily', 'compare.dCrystals', 'compare.dBandwidth', 'compare.dRipple'],
 } as const;
 
-/** What an alternative should be; nothing while it is left out. */
-function Asked({ use }: { use: keyof typeof fieldsOf }) {
+/** The three places for alternatives, side by side, each with its fields once it is used. */
+export function Alternatives() {
+  return (
+    <>
+      <Beginning />
+      <div className="alternatives">
+        <Alternative use="compare.b" />
+        <Alternative use="compare.c" />
+        <Alternative use="compare.d" />
+      </div>
+    </>
+  );
+}
+
+/** What an alternative should be; only whether it is wanted while it is left out. */
+function Alternative({ use }: { use: keyof typeof fieldsOf }) {
   const used = useValue<string>(use) === 'yes';
   const [family, crystals, bandwidth, ripple] = fieldsOf[use];
   const own = useValue<string>(family);
   const present = useValue<string>('filter.family');
-  if (!used) return null;
   const rippled = (own === 'same' ? present : own) === 'chebyshev';
   return (
-    <>
-      <Entry of={family} form="list" />
-      <Fields>
-        <Entry of={crystals} />
-        <Entry of={bandwidth} />
-        {rippled && <Entry of={ripple} />}
-      </Fields>
-    </>
+    <div className="alternatives__one">
+      <Entry of={use} form="row" />
+      {used && (
+        <>
+          <Entry of={family} form="list" />
+          <Entry of={crystals} />
+          <Entry of={bandwidth} />
+          {rippled && <Entry of={ripple} />}
+        </>
+      )}
+    </div>
+  );
+}
+
+/** Something to begin with, for who has nothing in mind. */
+function Beginning() {
+  const blank = useBench((s) => Object.keys(fieldsOf).every((path) => !(path in s.rig.entries)));
+  const crystals = useValue<number>('filter.crystals');
+  const sayAll = useBench((s) => s.sayAll);
+  if (!blank) return null;
+  const others = crystals === 8 ? '6' : '8';
+  const begin = () =>
+    sayAll(
+      {
+        'compare.b': 'yes',
+        'compare.bFamily': 'butterworth',
+        'compare.c': 'yes',
+        'compare.cFamily': 'equal',
+        'compare.d': 'yes',
+        'compare.dCrystals': others,
+      },
+      'Three to compare',
+    );
+  return (
+    <p>
+      The rig itself is not changed by what is said here.{' '}
+      <Button kind="strong" onPress={begin}>
+        Set a flat one, one of equal capacitors and one of {others} crystals beside it
+      </Button>
+    </p>
   );
 }

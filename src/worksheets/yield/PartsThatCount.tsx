@@ -71,5 +71,5 @@ function effectOf({ kind, slope }: PartShare, { unit }: FigureWord): string {
   const step = kind === 'frequency' ? '10 Hz up' : '1 % more';
   const effect = slope * (kind === 'frequency' ? 10 : 1);
   const sign = effect > 0 ? '+' : '';
-  return `${step}: ${sign}${format(effect, unit, unit === 'Hz' ? 2 : 4)}`;
+  return `${step}: ${sign}${format(effect, unit, unit === 'Hz' ? 2 : 5)}`;
 }

@@ -26,11 +26,12 @@ export function WhatHelps({ answer }: { answer: YieldAnswer }) {
       }
     >
       <p>{adviceOf(now, best)}</p>
+      <h3 className="chart__title">Yield, if one group were perfect and all else as it is</h3>
       <RankBars
         label="Yield if one group of parts were perfect"
         of={perfect.map(({ group, chance }) => ({
           key: group,
-          label: `Perfect: ${groupWords[group].toLowerCase()}`,
+          label: groupWords[group],
           share: chance.share,
           figure: chanceText(chance.share),
         }))}

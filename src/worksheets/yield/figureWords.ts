@@ -30,7 +30,7 @@ export const criterionWords: Readonly<Record<CriterionName, string>> = {
 
 export const groupWords: Readonly<Record<Group, string>> = {
   capacitors: 'Capacitors',
-  frequency: 'Crystal frequencies',
+  frequency: 'Frequencies of the crystals',
   lm: 'Lm of the crystals',
   rm: 'Rm (Q) of the crystals',
   c0: 'C0 of the crystals',

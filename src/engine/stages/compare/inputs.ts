@@ -9,7 +9,7 @@ const use = <const L extends string>(letter: L) =>
     label: `Filter ${letter}`,
     options: { no: 'left out', yes: 'beside it' },
     default: 'no',
-    help: 'An alternative from the same crystals, with its own ends. The rig itself is not changed.',
+    help: 'From the same crystals, with its own ends.',
   });
 
 const crystals = count({ label: 'Crystals', symbol: 'n', range: [2, 12], default: null, help: as });
@@ -29,7 +29,7 @@ const family = choice({
   label: 'Family',
   options: { same: 'As the present filter', ...families.options },
   default: 'same',
-  help: families.help,
+  help: 'The shape of its response.',
 });
 
 const ripple = quantity({
