@@ -3,6 +3,7 @@ import { bag } from '../stages/bag/stage.ts';
 import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
 import { compare } from '../stages/compare/stage.ts';
+import { ends } from '../stages/ends/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
 import { measure } from '../stages/measure/stage.ts';
 import { output } from '../stages/output/stage.ts';
@@ -27,6 +28,7 @@ export const stages: readonly Stage[] = [
   yields,
   compare,
   transmit,
+  ends,
   output,
   windings,
   receive,

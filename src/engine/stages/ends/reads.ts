@@ -1,0 +1,23 @@
+/** What Ends reads: the filter, the amplifiers round it, and its own entries. */
+export const endsReads = {
+  ladder: 'filter.ladder',
+  ends: 'filter.ends',
+  endsLoad: 'filter.endsLoad',
+  centre: 'filter.centre',
+  low3: 'filter.low3',
+  high3: 'filter.high3',
+  amplifierOutput: 'transmit.amplifierOutput?',
+  amplifierInput: 'transmit.amplifierInput?',
+  sourceIs: 'ends.sourceIs',
+  sourceOwn: 'ends.sourceOwn',
+  sourceOwnX: 'ends.sourceOwnX',
+  sourceWound: 'ends.sourceWound?',
+  sourceBy: 'ends.sourceBy',
+  loadIs: 'ends.loadIs',
+  loadOwn: 'ends.loadOwn',
+  loadOwnX: 'ends.loadOwnX',
+  loadWound: 'ends.loadWound?',
+  loadBy: 'ends.loadBy',
+  port: 'ends.port',
+  range: 'ends.range',
+} as const;
