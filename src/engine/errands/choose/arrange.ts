@@ -1,50 +1,74 @@
 import { seriesResonance } from '../../circuit/crystal.ts';
 import type { Ladder } from '../../circuit/ladder.ts';
+import { powerGainAt } from '../../circuit/ladderGain.ts';
 import { passband } from '../../circuit/passband.ts';
 import { passbandRipple } from '../../circuit/passbandRipple.ts';
 import { closest } from '../../stages/bag/statistics.ts';
+import { chanceOf } from './chance.ts';
 import { downhill } from './downhill.ts';
+import { every, waysOf } from './every.ts';
 import { around, gridOf } from './grid.ts';
 import { judgeOf } from './judge.ts';
+import { lookAt } from './lookAt.ts';
 import { type Against, type Looks, meritOf } from './merit.ts';
 import { poolOf } from './pool.ts';
-import { type Effort, search, usual } from './search.ts';
+import { type Effort, NEAR, search, shaken, usual } from './search.ts';
 import type { Arrangement, Task } from './task.ts';
 
-/** An arrangement with the filter that it makes. */
-export interface Arranged extends Looks {
-  readonly arrangement: Arrangement;
+/** A filter as it is built of certain crystals. */
+export interface Built {
   readonly ladder: Ladder;
-  readonly merit: number;
+  /** As on the Filter sheet, dB. */
+  readonly ripple: number;
+  readonly loss: number;
   /** −3 dB points, Hz. */
   readonly low: number;
   readonly high: number;
 }
 
+/** An arrangement with the filter that it makes. */
+export interface Arranged extends Built {
+  readonly arrangement: Arrangement;
+  /** From the best point to the lowest one within the middle seven tenths of the width, dB. */
+  readonly fall: number;
+  readonly width: number;
+  readonly merit: number;
+}
+
 export interface Choice {
-  readonly chosen: Arranged;
+  /** Null where no arrangement makes a filter. */
+  readonly chosen: Arranged | null;
   /** The n closest neighbours in order of frequency, from source to load. */
-  readonly closest: Arranged;
+  readonly closest: Arranged | null;
   /** How many arrangements were looked at. */
   readonly looks: number;
 }
 
+const STREAM = 0x46494e45;
 /** The best of the search are looked at more closely, and improved with all their digits. */
 const REFINED = 6;
-/** Looks at each of them. */
-const CLOSE_LOOKS = 500;
-const NEAR = 6;
+/** Careful looks, of many points each. */
+const CAREFUL_LOOKS = 4000;
+/** So few arrangements are all looked at carefully. */
+const FEW = 7000;
+/** Arrangements that are looked at once more, for the slightest dip. */
+const CANDIDATES = 400;
+/** Arrangements of which the whole filter is built at the end. */
+const FINALISTS = 30;
 
 /**
  * Chooses n crystals of a bag and their order, by the response that results with the parts that
  * will be fitted. The ripple is never more than that of the n closest neighbours in order of
  * frequency, which are themselves among the candidates.
  *
+ * @param build the filter with all its parts for an arrangement, for the last comparison; by itself
+ *   the ladder of the task
  * @return yields the part that is done, 0 to 1
  */
 export function* arrange(
   task: Task,
   seed: number,
+  build: (arrangement: Arrangement, ladder: Ladder) => Built | null = (a, l) => asItIs(task, a, l),
   effort: Effort = usual,
 ): Generator<number, Choice, void> {
   const n = task.design.lm.length;
@@ -77,62 +101,96 @@ export function* arrange(
   const fine = gridOf(task, 12 * n + 24);
   const careful = judgeOf(task, fine.offsets);
   const against: Against = { width: fine.width, ripple: careful.look(neighbours).ripple };
-  const pool = poolOf(40);
-  const starts = [neighbours, ...found.slice(0, REFINED).map(({ arrangement }) => arrangement)];
-  for (const [k, start] of starts.entries()) {
-    let left = CLOSE_LOOKS;
-    const merit = (arrangement: Arrangement) => {
-      left -= 1;
-      looks += 1;
-      const here = meritOf(careful.look(arrangement), against);
-      pool.add(arrangement, here);
-      return here;
-    };
-    const steps = downhill([...start], count, NEAR, merit, () => left > 0);
-    for (let step = steps.next(); !step.done; step = steps.next()) {
-      if (left % 50 === 0) yield 0.7 + (0.25 * (k + 1 - left / CLOSE_LOOKS)) / starts.length;
+  const pool = poolOf(CANDIDATES);
+  let left = CAREFUL_LOOKS;
+  const merit = (arrangement: Arrangement) => {
+    left -= 1;
+    const here = meritOf(careful.look(arrangement), against);
+    pool.add(arrangement, here);
+    return here;
+  };
+  function* down(arrangement: number[], reach: number): Generator<number, number, void> {
+    const steps = downhill(arrangement, count, reach, merit, () => left > 0);
+    for (;;) {
+      const step = steps.next();
+      if (step.done) return step.value;
+      if (left % 50 === 0) yield 0.95 - (0.25 * left) / CAREFUL_LOOKS;
     }
   }
+  const starts = [neighbours, ...found.slice(0, REFINED).map(({ arrangement }) => arrangement)];
+  if (waysOf(count, n) <= FEW) {
+    // So few that all can be looked at.
+    for (const arrangement of every(count, n)) {
+      merit(arrangement);
+      if (left % 50 === 0) yield 0.8;
+    }
+  } else {
+    for (const start of starts) yield* down([...start], NEAR);
+    yield* shaken(pool, count, chanceOf(seed, STREAM), () => left > 0, down);
+  }
+  looks += CAREFUL_LOOKS - left;
 
-  const exactly = (arrangement: Arrangement): Arranged =>
-    workedOut(task, careful.build(arrangement), arrangement, careful.look(arrangement), against);
+  const plainly = (arrangement: Arrangement): number =>
+    finestDip(asItIs(task, arrangement, careful.build(arrangement)));
+  const exactly = (arrangement: Arrangement): Arranged | null => {
+    const built = build(arrangement, careful.build(arrangement));
+    if (built === null) return null;
+    const looked = looksOf(built);
+    const ripple = Math.max(built.ripple, finestDip(built));
+    return { ...built, ...looked, ripple, arrangement, merit: meritOf(looked, against) };
+  };
   const base = exactly(neighbours);
+  const most = plainly(neighbours);
   let chosen = base;
-  for (const { arrangement } of pool.best()) {
-    const one = exactly(arrangement);
-    if (one.ripple <= base.ripple && one.merit < chosen.merit) chosen = one;
+  let built = 0;
+  let last = Number.NaN;
+  for (const { arrangement, merit: here } of pool.best()) {
     yield 0.97;
+    // The mirror image of the one before.
+    if (Math.abs(here - last) < 1e-9) continue;
+    last = here;
+    if (plainly(arrangement) > most) continue;
+    const one = exactly(arrangement);
+    built += 1;
+    if (one !== null && (base === null || one.ripple <= base.ripple)) {
+      if (chosen === null || one.merit < chosen.merit) chosen = one;
+    }
+    if (built >= FINALISTS) break;
   }
   return { chosen, closest: base, looks };
 }
 
 /** Ripple and edges as the Filter sheet finds them, on the ladder itself. */
-function workedOut(
+export function asItIs(
   { low, high, alike, crystals }: Task,
-  ladder: Ladder,
   arrangement: Arrangement,
-  looks: Looks,
-  against: Against,
-): Arranged {
-  const mean =
-    arrangement.reduce((sum, c) => {
-      const crystal = crystals[c];
-      return sum + (crystal ? seriesResonance(crystal) : 0);
-    }, 0) / arrangement.length;
-  const shift = mean - seriesResonance(alike);
+  ladder: Ladder,
+): Built {
+  const off = arrangement.map((c) => {
+    const crystal = crystals[c];
+    return crystal ? seriesResonance(crystal) - seriesResonance(alike) : 0;
+  });
+  const shift = off.reduce((sum, one) => sum + one, 0) / off.length;
   const at = around(low + shift, high + shift, arrangement.length);
   const band = passband(ladder, at, 1e-4);
   const { depth } = passbandRipple(ladder, at, band);
-  const { fall } = looks;
-  const exact = { ripple: depth, fall, width: band.high - band.low, loss: -band.gain };
-  return {
-    ...exact,
-    arrangement,
-    ladder,
-    merit: meritOf(exact, against),
-    low: band.low,
-    high: band.high,
-  };
+  return { ladder, ripple: depth, loss: -band.gain, low: band.low, high: band.high };
+}
+
+/** The deepest dip, looked for so closely that the slightest counts, dB. */
+export function finestDip({ ladder, loss, low, high }: Built): number {
+  const step = (high - low) / 400;
+  const at = Array.from({ length: 399 }, (_, i) => low + (i + 1) * step);
+  return passbandRipple(ladder, at, { peak: low, gain: -loss, low, high }).depth;
+}
+
+/** What the whole of a passband looks like, from many points. */
+export function looksOf({ ladder, loss, low, high }: Built): Looks {
+  const at = Float64Array.from(around(low, high, ladder.lm.length, 0.2));
+  const gain = at.map((f) => powerGainAt(ladder, f));
+  const looks = { ripple: 0, fall: 0, width: 0, loss: 0 };
+  lookAt(at, gain, looks);
+  return { ...looks, width: high - low, loss };
 }
 
 /** Reports of a piece of work as the part of the whole from one fraction to another. */

@@ -1,7 +1,7 @@
 /** What a passband is judged by. */
 export interface Looks {
-  /** Deepest dip between two humps, below the best point, dB; 0 where there is none. Humps more than
-   *  3 dB down count less and less. */
+  /** Deepest dip between two humps, below the best point, dB; 0 where there is none. A level shoulder
+   *  counts as a dip; humps more than 3 dB down count less and less. */
   readonly ripple: number;
   /** From the best point to the lowest one within the middle seven tenths of the width, dB. */
   readonly fall: number;

@@ -1,3 +1,4 @@
+import { commonCapacitance } from '../../circuit/alignedLadder.ts';
 import {
   type Crystal,
   crystalReactance,
@@ -34,21 +35,23 @@ export function meshesOf({ crystals, design, aligning }: Task): Meshes {
 }
 
 /** The aligning capacitance with which a crystal at a position resonates at f; 0 for none. */
-export function aligningFor({ form }: Ladder, crystal: Crystal, own: number, f: number): number {
+export function aligningFor(design: Ladder, crystal: Crystal, own: number, f: number): number {
   const w = 2 * Math.PI * f;
   const x = crystalReactance(crystal, f);
-  const less = form === 'shunt' ? 1 / (w * x) - own : x * w - own;
+  const less = design.form === 'shunt' ? 1 / (w * x) - own : x * w - own;
   // A few parts in a million of the mesh are nothing to solder in.
   if (less < 1e-6 * own) return 0;
-  return form === 'shunt' ? less : 1 / less;
+  return design.form === 'shunt' ? less : 1 / less;
 }
 
-function ownOf({ form, coupling, stray, endC }: Ladder, i: number): number {
+/** What is at each position whatever crystal comes there. */
+function ownOf(design: Ladder, i: number): number {
+  const { form, coupling, stray, endC } = design;
   const left = coupling[i - 1];
   const right = coupling[i];
   if (form === 'shunt') {
     const ends = (i === 0 ? endC[0] : 0) + (right === undefined ? endC[1] : 0);
-    return (left ?? 0) + (right ?? 0) + (stray[i] ?? 0) + ends;
+    return (left ?? 0) + (right ?? 0) + (stray[i] ?? 0) + ends + commonCapacitance(design);
   }
   return (
     (left === undefined ? 0 : 1 / (left + (stray[i - 1] ?? 0))) +
@@ -56,8 +59,9 @@ function ownOf({ form, coupling, stray, endC }: Ladder, i: number): number {
   );
 }
 
-function fixedOf({ form, series }: Ladder, i: number): number {
-  const c = series[i] ?? 0;
-  if (form === 'shunt') return c;
+/** The aligning capacitor of the design, as `own` counts it. */
+function fixedOf(design: Ladder, i: number): number {
+  const c = design.series[i] ?? 0;
+  if (design.form === 'shunt') return c - commonCapacitance(design);
   return c === 0 ? 0 : 1 / c;
 }

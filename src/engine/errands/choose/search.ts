@@ -1,7 +1,7 @@
 import { chanceOf } from './chance.ts';
 import { downhill } from './downhill.ts';
 import { orders } from './orders.ts';
-import { type Found, poolOf } from './pool.ts';
+import { type Found, type Pool, poolOf } from './pool.ts';
 import type { Arrangement } from './task.ts';
 
 /** How much to look at. Counted, not timed, so that the same bag always gives the same answer. */
@@ -12,7 +12,7 @@ export interface Effort {
   readonly runs: number;
 }
 
-export const usual: Effort = { looks: 40_000, runs: 6 };
+export const usual: Effort = { looks: 24_000, runs: 6 };
 
 const STREAM = 0x43484f53;
 /** Looks between two reports. */
@@ -20,7 +20,7 @@ const REPORT = 100;
 /** The best arrangements that are handed on. */
 const KEPT = 24;
 /** Neighbours by frequency that a crystal is exchanged for at first. */
-const NEAR = 6;
+export const NEAR = 6;
 
 /**
  * Looks for the arrangement of n of the crystals with the least merit.
@@ -77,16 +77,26 @@ export function* search(
     yield* down(start, count);
   }
 
+  yield* shaken(pool, count, chance, goOn, down);
+  return pool.best();
+}
+
+/** From the best of all, shuffled a little by chance, downhill again, as long as it may go on. */
+export function* shaken<Y>(
+  pool: Pool,
+  count: number,
+  chance: () => number,
+  goOn: () => boolean,
+  down: (arrangement: number[], reach: number) => Generator<Y, number, void>,
+): Generator<Y, void, void> {
   let [champion] = pool.best();
-  // Where hardly anything can be exchanged, looks may run out of new things to see.
-  for (let turn = 0; goOn() && champion && turn < effort.looks; turn += 1) {
+  while (goOn() && champion) {
     const arrangement = [...champion.arrangement];
     const kicks = 2 + Math.floor(3 * chance());
     for (let k = 0; k < kicks; k += 1) kick(arrangement, count, chance);
-    const reached = yield* down(arrangement, turn % 2 === 0 ? NEAR : count);
+    const reached = yield* down(arrangement, chance() < 0.5 ? NEAR : count);
     if (reached < champion.merit) champion = { arrangement, merit: reached };
   }
-  return pool.best();
 }
 
 /** Exchanges one position, by chance, with another or with a crystal near it that is free. */
