@@ -16,11 +16,12 @@ export interface EnvelopeProducts {
  *
  * @param peak drive at the crest of the envelope
  * @param points how many; products up to the order 2·points − 1 can be told
- * @return rising
+ * @return falling, which is how a sweep of the drive finds its way best
  */
 export function envelopeDrives(peak: number, points: number): Float64Array {
-  return Float64Array.from({ length: points }, (_, j) =>
-    Math.abs(peak * Math.cos(((points - j - 0.5) * Math.PI) / (2 * points))),
+  return Float64Array.from(
+    { length: points },
+    (_, j) => peak * Math.cos(((j + 0.5) * Math.PI) / (2 * points)),
   );
 }
 
@@ -51,7 +52,7 @@ export function envelopeProducts(
     let sr = 0;
     let si = 0;
     for (let j = 0; j < points; j += 1) {
-      const c = Math.cos((order * (points - j - 0.5) * Math.PI) / (2 * points));
+      const c = Math.cos((order * (j + 0.5) * Math.PI) / (2 * points));
       sr += (re[j] ?? 0) * c;
       si += (im[j] ?? 0) * c;
     }

@@ -36,9 +36,10 @@ export async function transientStage(
   harmonics: number,
   steps = 400,
 ): Promise<Spectra> {
+  // A sine, so that the run starts from rest.
   const period = 1 / built.frequency;
   const run = await simulateReal(
-    netlist(built, drive),
+    netlist(built, `vdrv d 0 dc 0 sin(0 ${value(drive)} ${value(built.frequency)})`),
     `.tran ${value(period / 200)} ${value(periods * period)} ${value((periods - 2.1) * period)} ${value(period / steps)}`,
     `reltol=1e-6 abstol=1e-12 vntol=1e-9 chgtol=1e-17 method=trap temp=${built.temperature}`,
   );
@@ -59,10 +60,10 @@ export async function transientStage(
   };
 }
 
-/** The stage as a netlist; a sine drives it, so that the run starts from rest. */
-function netlist(b: BuiltStage, drive: number): string {
+/** The stage as a netlist; the driver's open voltage, by sources from ground, stands at node d. */
+export function netlist(b: BuiltStage, driver: string): string {
   const lines = [
-    `vdrv d 0 dc 0 sin(0 ${value(drive)} ${value(b.frequency)})`,
+    driver,
     `rdrv d d1 ${value(b.driver.r)}`,
     `ldrv d1 d2 ${value(b.driver.l)}`,
     `cdrv d2 b ${value(b.driver.c)}`,
@@ -100,12 +101,13 @@ export function modelCard(card: GummelPoonCard): string {
 }
 
 /** Fourier integrals over one period of straight lines between uneven samples. */
-function fourier(
+export function fourier(
   time: Float64Array,
   wave: Float64Array,
   from: number,
   period: number,
   harmonics: number,
+  lowest = 0,
 ): Float64Array {
   const out = new Float64Array(2 * (harmonics + 1));
   const points: [number, number][] = [];
@@ -117,7 +119,7 @@ function fourier(
     else if (a > from && a < from + period) points.push([a, u]);
     if (a < from + period && b >= from + period * (1 - 1e-12)) points.push(at(from + period));
   }
-  for (let k = 0; k <= harmonics; k += 1) {
+  for (let k = lowest; k <= harmonics; k += 1) {
     const w = (2 * Math.PI * k) / period;
     let re = 0;
     let im = 0;
