@@ -5,11 +5,13 @@ import { Section } from '../../design/Section.tsx';
 import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
+import { useUnlikeEnds } from './useUnlikeEnds.ts';
 
 /** What the filter is fed from and works into. */
 export function EndsSection() {
   const source = useValue<number>('filter.sourceReactance') ?? 0;
   const load = useValue<number>('filter.loadReactance') ?? 0;
+  const unlike = useUnlikeEnds();
   return (
     <Section
       title="Ends"
@@ -24,6 +26,7 @@ export function EndsSection() {
     >
       <Figures>
         <Result of="filter.ends" />
+        {unlike && <Result of="filter.endsLoad" />}
         <Result of="filter.returnLoss" />
       </Figures>
       <Fields>

@@ -1,10 +1,8 @@
 import { Disclosure } from '../../design/Disclosure.tsx';
-import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { useValue } from '../../store/hooks.ts';
-import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
@@ -14,45 +12,34 @@ import { EndsSection } from './EndsSection.tsx';
 import { FilterPicture } from './FilterPicture.tsx';
 import { LeakageSection } from './LeakageSection.tsx';
 import { PartsSection } from './PartsSection.tsx';
+import { ShapeSection } from './ShapeSection.tsx';
+import { useUnlikeEnds } from './useUnlikeEnds.ts';
 
 /** The crystal ladder: what is asked for, the picture, the parts, and all that can be measured on it. */
 export function FilterSheet() {
-  const family = useValue<string>('filter.family');
+  const toGround = useValue<string>('filter.form') === 'shunt';
+  const doubled = useValue<string>('filter.family') === 'doubled';
+  const unlike = useUnlikeEnds();
   return (
     <SheetFrame
       stage="filter"
       main={<Result of="filter.width3" size="main" />}
       lead={
         <>
-          A filter <Write of="filter.bandwidth" /> wide from <Write of="filter.crystals" /> crystals
-          loses <Read of="filter.loss" /> and wants <Read of="filter.ends" /> at both ends.
+          A filter <Write of="filter.bandwidth" /> wide from <Write of="filter.crystals" />{' '}
+          {doubled ? 'positions' : 'crystals'} loses <Read of="filter.loss" /> and wants{' '}
+          <Read of="filter.ends" />{' '}
+          {unlike ? (
+            <>
+              at its source and <Read of="filter.endsLoad" /> at its load.
+            </>
+          ) : (
+            'at both ends.'
+          )}
         </>
       }
     >
-      <Section
-        title="What it should be"
-        margin={
-          <Note title="Each crystal has a greatest bandwidth">
-            <p>
-              The nearer the passband comes to the parallel resonance, the less width a step of
-              reactance buys. Beyond the greatest width no capacitors help; less holder capacitance,
-              fewer poles or another frequency do.
-            </p>
-          </Note>
-        }
-      >
-        <Fields>
-          <Entry of="filter.bandwidth" />
-          <Entry of="filter.crystals" />
-          {family === 'chebyshev' && <Entry of="filter.ripple" />}
-        </Fields>
-        <Entry of="filter.family" form="row" />
-        <Figures>
-          <Result of="filter.reach" />
-          <Result of="filter.loss" />
-          <Result of="filter.rippleFound" />
-        </Figures>
-      </Section>
+      <ShapeSection />
       <Section>
         <FilterPicture />
       </Section>
@@ -110,9 +97,14 @@ export function FilterSheet() {
           <Result of="filter.crystalC0" size="small" />
         </Figures>
         <Figures>
-          <Result of="filter.halfSpan" size="small" />
+          {toGround ? (
+            <Result of="filter.halfSusceptance" size="small" />
+          ) : (
+            <Result of="filter.halfSpan" size="small" />
+          )}
           <Result of="filter.largestSum" size="small" />
           <Result of="filter.endQ" size="small" />
+          {unlike && <Result of="filter.endQLoad" size="small" />}
           <Result of="filter.alignment" size="small" />
           <Result of="filter.reachLossless" size="small" />
         </Figures>

@@ -74,7 +74,7 @@ const origins: Readonly<Record<string, string>> = {
   C_0: 'quartz.c0',
   Q_c: 'filter.capacitorQ',
   R_S: 'filter.ends',
-  R_L: 'filter.ends',
+  R_L: 'filter.endsLoad',
 };
 
 /** The filter's gain at frequencies that are steps of their own, and the formulas for it. */

@@ -7,7 +7,7 @@ export const designResults = {
     symbol: 'R_end',
     unit: 'Ω',
     digits: 3,
-    help: 'What the filter wants to see on both sides. Wrong ends are the commonest fault of all.',
+    help: 'What the filter wants to see at its source, and in symmetrical families at its load as well. Wrong ends are the commonest fault of all.',
   }),
   halfSpan: quantity({
     label: 'Half the reactance span',
@@ -17,11 +17,11 @@ export const designResults = {
     help: 'The crystal’s reactance rises by twice this over the passband; every part follows from it.',
   }),
   largestSum: quantity({
-    label: 'Largest mesh sum',
+    label: 'Largest sum of couplings',
     symbol: 'a',
     unit: '1',
     digits: 4,
-    help: 'The two couplings of a mesh added up. The mesh that has most needs no series capacitor.',
+    help: 'The couplings on both sides of a crystal added up. Where it is largest no aligning capacitor is needed.',
   }),
   endQ: quantity({
     label: 'End Q, normalised',
@@ -31,7 +31,7 @@ export const designResults = {
     help: 'How strongly the ends load the first and last crystal.',
   }),
   alignment: quantity({
-    label: 'Mesh frequency',
+    label: 'Mesh or node frequency',
     symbol: 'f_mesh',
     unit: 'Hz',
     digits: 8,

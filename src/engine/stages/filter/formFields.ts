@@ -40,6 +40,6 @@ export const formResults = {
     symbol: 'A_far',
     unit: 'dB',
     digits: 1,
-    help: 'Below the best point, on the worse side. With crystals to ground little stops what is far away but the antenna’s and the audio’s own filters.',
+    help: 'Below the best point, on the worse side. With crystals to ground a chain of capacitors is all that stops what is far away.',
   }),
 };

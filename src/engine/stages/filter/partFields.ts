@@ -4,7 +4,7 @@ import { choice, count, quantity, table, words } from '../../fields/declare.ts';
 export const partResults = {
   couplings: table({
     label: 'Coupling capacitors',
-    help: 'From each junction to ground.',
+    help: 'From each junction to ground; with crystals to ground, from each node to the next.',
     columns: {
       junction: count({ label: 'Junction', help: 'Between this crystal and the next.' }),
       k: quantity({
@@ -40,16 +40,16 @@ export const partResults = {
     },
   }),
   meshes: table({
-    label: 'Series capacitors',
-    help: 'One in each mesh that would resonate too low without it.',
+    label: 'Aligning capacitors',
+    help: 'In series with each crystal whose mesh would resonate too low without it; with crystals to ground, across those whose node would resonate too high.',
     columns: {
-      mesh: count({ label: 'Mesh', help: 'Counted from the source.' }),
+      mesh: count({ label: 'Crystal', help: 'Counted from the source.' }),
       sum: quantity({
         label: 'Sum of couplings',
         symbol: 'a_i',
         unit: '1',
         digits: 4,
-        help: 'Of the two sides of the mesh.',
+        help: 'On the two sides of the crystal.',
       }),
       exact: quantity({
         label: 'Exact',

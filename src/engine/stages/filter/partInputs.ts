@@ -42,6 +42,6 @@ export const partInputs = {
     default: 0,
     typical: [5e-13, 4e-12],
     digits: 2,
-    help: 'Wiring and cans to ground. It counts towards the coupling capacitance, so that much less is fitted.',
+    help: 'Wiring and cans to ground. It counts towards the coupling capacitance, so that much less is fitted; with crystals to ground it lies across each of them.',
   }),
 };

@@ -7,7 +7,7 @@ export const shapeInputs = {
     symbol: 'n',
     range: [2, 12],
     default: 6,
-    help: 'More crystals make steeper skirts and more loss. Four to eight are usual for speech.',
+    help: 'More crystals make steeper skirts and more loss. Four to eight are usual for speech. With doubled ends this counts positions.',
   }),
   bandwidth: quantity({
     label: 'Bandwidth wanted',
