@@ -6,6 +6,7 @@ import { seenThrough } from '../../src/engine/circuit/matching/seenThrough.ts';
 import { emptyRig } from '../../src/engine/rig/document.ts';
 import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
 import { stages } from '../../src/engine/rig/stages.ts';
+import { passbandBetween } from '../../src/engine/stages/ends/between.ts';
 import { ladderNetlist } from './filter/ladderNetlist.ts';
 import { bleeders, simulateAc, value } from './simulator.ts';
 
@@ -189,30 +190,22 @@ describe('wrong ends', () => {
     expect(figure('ends.verdict')).toBe('holds');
     expect(problems).toEqual([]);
   });
-  test('real and complex ends: loss and edges as in the simulator', async () => {
-    const { figure, worked } = work({
-      ...between(120),
-      'ends.sourceOwnX': '60',
-      'ends.loadOwnX': '-40',
-      'filter.capacitorQ': '100k',
-    });
+  test('complex ends: loss and edges as in the simulator', async () => {
+    const { worked, figure } = work();
     const ladder = worked.stages.filter?.results.ladder as Parameters<typeof ladderNetlist>[0];
-    const [low, peak, high] = ['Low', 'Peak', 'High'].map((key) => figure(`ends.real${key}`));
+    // The netlist's capacitors have no loss.
+    const lossless = { ...ladder, capacitorQ: Number.POSITIVE_INFINITY };
+    const [low3, high3] = [figure('filter.low3'), figure('filter.high3')];
+    const found = passbandBetween(lossless, [120, 60], [120, -40], low3, high3);
     for (const [f, down] of [
-      [low, 3],
-      [peak, 0],
-      [high, 3],
+      [found.band.low, 3],
+      [found.band.peak, 0],
+      [found.band.high, 3],
+      [found.dip.at ?? 0, found.dip.depth],
     ] as const) {
-      const placed = { ...ladder, source: [120, 60] as const, load: [120, -40] as const };
-      const lossless = { ...placed, capacitorQ: Number.POSITIVE_INFINITY };
-      const run = await simulateAc(ladderNetlist(lossless, f ?? 0), {
-        from: f ?? 0,
-        to: f ?? 0,
-        points: 1,
-      });
+      const run = await simulateAc(ladderNetlist(found.ladder, f), { from: f, to: f, points: 1 });
       const gain = (run.level('out')[0] ?? 0) + 10 * Math.log10(4);
-      // The capacitors of the netlist have no loss: that is all that may differ.
-      expect(Math.abs(-gain - down - figure('ends.realLoss'))).toBeLessThan(1e-3);
+      expect(gain).toBeCloseTo(found.band.gain - down, 6);
     }
   });
 });
