@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { biasFor } from '../../src/engine/circuit/biasFor.ts';
-import { collectorNetwork } from '../../src/engine/circuit/collectorNetwork.ts';
-import { gummelPoonAt } from '../../src/engine/circuit/gummelPoonAt.ts';
-import { balanceBench } from '../../src/engine/circuit/harmonicBalance.ts';
 import { lowpassFromPrototype } from '../../src/engine/circuit/lowpassFromPrototype.ts';
 import { capacitor, coil } from '../../src/engine/circuit/outputLadder.ts';
-import { powerBudget } from '../../src/engine/circuit/powerBudget.ts';
-import type { PowerCircuit } from '../../src/engine/circuit/powerCircuit.ts';
-import { powerFigures, powerWaves } from '../../src/engine/circuit/powerFigures.ts';
-import { powerState } from '../../src/engine/circuit/powerState.ts';
+import { biasFor } from '../../src/engine/circuit/power/biasFor.ts';
+import { collectorNetwork } from '../../src/engine/circuit/power/collectorNetwork.ts';
+import { gummelPoonAt } from '../../src/engine/circuit/power/gummelPoonAt.ts';
+import { balanceBench } from '../../src/engine/circuit/power/harmonicBalance.ts';
+import { powerBudget } from '../../src/engine/circuit/power/powerBudget.ts';
+import type { PowerCircuit } from '../../src/engine/circuit/power/powerCircuit.ts';
+import { powerFigures, powerWaves } from '../../src/engine/circuit/power/powerFigures.ts';
+import { powerState } from '../../src/engine/circuit/power/powerState.ts';
 import { chebyshev } from '../../src/engine/circuit/prototype.ts';
 import { transistorModels } from '../../src/engine/data/transistorModels.ts';
 

@@ -1,14 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { balanceDesk, waveOf } from '../../../src/engine/circuit/balanceDesk.ts';
-import { balanceJacobian, balanceResidual } from '../../../src/engine/circuit/balanceStep.ts';
-import { denseSolve } from '../../../src/engine/circuit/denseSolve.ts';
-import { gummelPoonAt } from '../../../src/engine/circuit/gummelPoonAt.ts';
 import { halfWave } from '../../../src/engine/circuit/halfWave.ts';
-import { balanceBench } from '../../../src/engine/circuit/harmonicBalance.ts';
 import { capacitor, coil } from '../../../src/engine/circuit/outputLadder.ts';
-import { powerBudget } from '../../../src/engine/circuit/powerBudget.ts';
-import { blankSurroundings, powerSurroundings } from '../../../src/engine/circuit/powerCircuit.ts';
-import { powerState } from '../../../src/engine/circuit/powerState.ts';
+import { balanceDesk, waveOf } from '../../../src/engine/circuit/power/balanceDesk.ts';
+import { balanceJacobian, balanceResidual } from '../../../src/engine/circuit/power/balanceStep.ts';
+import { denseSolve } from '../../../src/engine/circuit/power/denseSolve.ts';
+import { gummelPoonAt } from '../../../src/engine/circuit/power/gummelPoonAt.ts';
+import { balanceBench } from '../../../src/engine/circuit/power/harmonicBalance.ts';
+import { powerBudget } from '../../../src/engine/circuit/power/powerBudget.ts';
+import {
+  blankSurroundings,
+  powerSurroundings,
+} from '../../../src/engine/circuit/power/powerCircuit.ts';
+import { powerState } from '../../../src/engine/circuit/power/powerState.ts';
 import { transistorModels } from '../../../src/engine/data/transistorModels.ts';
 import { circuitOf } from './solvedStage.ts';
 

@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { biasFor } from '../../../src/engine/circuit/biasFor.ts';
 import { cosinePulse } from '../../../src/engine/circuit/conduction.ts';
-import { envelopeDrives, envelopeProducts } from '../../../src/engine/circuit/envelopeProducts.ts';
-import { type GummelPoon, VOLT_PER_KELVIN } from '../../../src/engine/circuit/gummelPoon.ts';
-import { gummelPoonAt } from '../../../src/engine/circuit/gummelPoonAt.ts';
-import { balanceBench } from '../../../src/engine/circuit/harmonicBalance.ts';
-import type { PowerCircuit } from '../../../src/engine/circuit/powerCircuit.ts';
-import { powerState } from '../../../src/engine/circuit/powerState.ts';
+import { biasFor } from '../../../src/engine/circuit/power/biasFor.ts';
+import {
+  envelopeDrives,
+  envelopeProducts,
+} from '../../../src/engine/circuit/power/envelopeProducts.ts';
+import { type GummelPoon, VOLT_PER_KELVIN } from '../../../src/engine/circuit/power/gummelPoon.ts';
+import { gummelPoonAt } from '../../../src/engine/circuit/power/gummelPoonAt.ts';
+import { balanceBench } from '../../../src/engine/circuit/power/harmonicBalance.ts';
+import type { PowerCircuit } from '../../../src/engine/circuit/power/powerCircuit.ts';
+import { powerState } from '../../../src/engine/circuit/power/powerState.ts';
 import { transistorModels } from '../../../src/engine/data/transistorModels.ts';
 
 const none = Number.POSITIVE_INFINITY;

@@ -1,6 +1,6 @@
-import { collectorNetwork } from '../../../src/engine/circuit/collectorNetwork.ts';
-import { gummelPoonAt } from '../../../src/engine/circuit/gummelPoonAt.ts';
-import type { PowerCircuit } from '../../../src/engine/circuit/powerCircuit.ts';
+import { collectorNetwork } from '../../../src/engine/circuit/power/collectorNetwork.ts';
+import { gummelPoonAt } from '../../../src/engine/circuit/power/gummelPoonAt.ts';
+import type { PowerCircuit } from '../../../src/engine/circuit/power/powerCircuit.ts';
 import type { BuiltStage } from './transientStage.ts';
 
 /** The same stage as the balance of harmonics wants it. */

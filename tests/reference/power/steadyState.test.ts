@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { halfWave } from '../../../src/engine/circuit/halfWave.ts';
-import { balanceBench } from '../../../src/engine/circuit/harmonicBalance.ts';
 import { lowpassFromPrototype } from '../../../src/engine/circuit/lowpassFromPrototype.ts';
 import { capacitor, coil, type LadderBranch } from '../../../src/engine/circuit/outputLadder.ts';
 import { piMatch } from '../../../src/engine/circuit/piMatch.ts';
-import { powerState } from '../../../src/engine/circuit/powerState.ts';
+import { balanceBench } from '../../../src/engine/circuit/power/harmonicBalance.ts';
+import { powerState } from '../../../src/engine/circuit/power/powerState.ts';
 import { chebyshev } from '../../../src/engine/circuit/prototype.ts';
 import { transistorModels } from '../../../src/engine/data/transistorModels.ts';
 import { circuitOf } from './solvedStage.ts';

@@ -1,5 +1,5 @@
-import type { GummelPoonCard } from '../../../src/engine/circuit/gummelPoonAt.ts';
 import type { OutputLadder } from '../../../src/engine/circuit/outputLadder.ts';
+import type { GummelPoonCard } from '../../../src/engine/circuit/power/gummelPoonAt.ts';
 import { simulateReal, value } from '../simulator.ts';
 
 /** A power stage of parts that a netlist can hold. */

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { gummelPoon, junctionWaves } from '../../../src/engine/circuit/gummelPoon.ts';
-import { type GummelPoonCard, gummelPoonAt } from '../../../src/engine/circuit/gummelPoonAt.ts';
+import { gummelPoon, junctionWaves } from '../../../src/engine/circuit/power/gummelPoon.ts';
+import {
+  type GummelPoonCard,
+  gummelPoonAt,
+} from '../../../src/engine/circuit/power/gummelPoonAt.ts';
 import { transistors } from '../../../src/engine/data/devices.ts';
 import { transistorModels } from '../../../src/engine/data/transistorModels.ts';
 import { simulateAc, simulateReal, value } from '../simulator.ts';

@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
-import { driveSweep } from '../../../src/engine/circuit/driveSweep.ts';
-import { envelopeDrives, envelopeProducts } from '../../../src/engine/circuit/envelopeProducts.ts';
-import { balanceBench } from '../../../src/engine/circuit/harmonicBalance.ts';
 import { capacitor } from '../../../src/engine/circuit/outputLadder.ts';
+import { driveSweep } from '../../../src/engine/circuit/power/driveSweep.ts';
+import {
+  envelopeDrives,
+  envelopeProducts,
+} from '../../../src/engine/circuit/power/envelopeProducts.ts';
+import { balanceBench } from '../../../src/engine/circuit/power/harmonicBalance.ts';
 import { transistorModels } from '../../../src/engine/data/transistorModels.ts';
 import { finish } from '../../../src/engine/errands/drive.ts';
 import { simulateReal, value } from '../simulator.ts';

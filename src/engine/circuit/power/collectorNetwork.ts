@@ -1,5 +1,5 @@
-import { ladderTransfer, TRANSFER_SIZE } from './ladderTransfer.ts';
-import type { OutputLadder } from './outputLadder.ts';
+import { ladderTransfer, TRANSFER_SIZE } from '../ladderTransfer.ts';
+import type { OutputLadder } from '../outputLadder.ts';
 import type { CollectorNetwork } from './powerCircuit.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { bracketedRoot } from './bracketedRoot.ts';
+import { bracketedRoot } from '../bracketedRoot.ts';
 import { type BalanceBench, operatingPoint } from './harmonicBalance.ts';
 import { blankSurroundings, type PowerCircuit, powerSurroundings } from './powerCircuit.ts';
 
