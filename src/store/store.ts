@@ -62,8 +62,11 @@ export interface BenchState {
   readonly open: { readonly path: string; readonly index: number } | null;
 
   say(path: string, label: string, text: string, from?: Entry['from']): void;
-  /** Several fields at once, as one step: what an answer offers and a person takes over. */
-  sayAll(texts: Readonly<Record<string, string>>, label: string): void;
+  /**
+   * Several fields at once, as one step: what an answer offers and a person takes over. With the
+   * path of one of them, edits that follow each other are one step, as those of a field are.
+   */
+  sayAll(texts: Readonly<Record<string, string>>, label: string, path?: string): void;
   rename(title: string): void;
   note(notes: string): void;
   undo(): void;
@@ -112,10 +115,10 @@ export const useBench = create<BenchState>()((set, get) => {
     open: null,
 
     say: (path, label, text, from) => change(withEntry(get().rig, path, text, from), label, path),
-    sayAll: (texts, label) => {
+    sayAll: (texts, label, path) => {
       const says = Object.entries(texts);
       const rig = says.reduce((now, [path, text]) => withEntry(now, path, text), get().rig);
-      change(rig, label, null);
+      change(rig, label, path ?? null);
     },
     rename: (title) => change({ ...get().rig, title: title.slice(0, 200) }, 'Title', 'title'),
     note: (notes) => change({ ...get().rig, notes: notes.slice(0, 20_000) }, 'Notes', 'notes'),

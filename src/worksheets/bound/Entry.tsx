@@ -20,11 +20,13 @@ interface EntryProps {
   typicalOrigin?: Origin;
   /** What is typed here was read off a meter. */
   measured?: boolean;
+  /** Where the field stands on another sheet too: an id of its own. */
+  id?: string;
 }
 
 /** An input on the sheet, tied to the rig: whatever its kind. */
 export function Entry(props: EntryProps) {
-  const { of, form, typical, typicalOrigin = 'typical', measured = false } = props;
+  const { of, form, typical, typicalOrigin = 'typical', measured = false, id = of } = props;
   const field = fieldAt(of);
   const input = useInput(of);
   const say = useBench((s) => s.say);
@@ -35,7 +37,7 @@ export function Entry(props: EntryProps) {
   if (field.kind === 'choice') {
     return (
       <Choice
-        id={of}
+        id={id}
         label={field.label}
         symbol={field.symbol}
         options={Object.entries(field.options)}
@@ -56,7 +58,7 @@ export function Entry(props: EntryProps) {
     const [least, most] = field.range ?? [-Infinity, Infinity];
     return (
       <Count
-        id={of}
+        id={id}
         label={field.label}
         symbol={field.symbol}
         text={text}
@@ -72,7 +74,7 @@ export function Entry(props: EntryProps) {
   if (form === 'cell') {
     return (
       <CellField
-        id={of}
+        id={id}
         label={field.label}
         unit={unitShown(field)}
         text={text}
@@ -86,7 +88,7 @@ export function Entry(props: EntryProps) {
   const pencilled = typical ?? typicalOf(field);
   return (
     <Field
-      id={of}
+      id={id}
       label={field.label}
       symbol={field.symbol}
       unit={unitShown(field)}
