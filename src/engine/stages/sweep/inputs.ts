@@ -52,7 +52,7 @@ export const sweepInputs = {
     unit: 'dB',
     range: [-120, 120],
     default: 0,
-    digits: 2,
+    digits: 4,
     help: 'In the units of the level column. Rm stands or falls with it: 0.1 dB is an ohm or so in a 50 Ω jig.',
   }),
   throughVolts: quantity({

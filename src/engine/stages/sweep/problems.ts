@@ -170,7 +170,7 @@ export function cautions(
     found.push(
       warns(
         'through',
-        `${format(highest, 'dB', 2)} more comes through at the peak than through a wire.`,
+        `${format(highest, 'dB', 3)} more comes through at the peak than through a wire.`,
         'Type the reading with a wire in place of the crystal, or let the fit find the level.',
       ),
     );
@@ -217,7 +217,7 @@ export function cautions(
     found.push(
       warns(
         'file',
-        `The fit leaves ${format(fit.rms, 'dB', 2)}: one crystal between two resistances is not all there is.`,
+        `The fit leaves ${format(fit.rms, 'dB', 4)}: one crystal between two resistances is not all there is.`,
         'Look at what is left over: a slope is the fixture, a bump another response.',
       ),
     );
