@@ -52,9 +52,9 @@ const CAREFUL_LOOKS = 4000;
 /** So few arrangements are all looked at carefully. */
 const FEW = 7000;
 /** Arrangements that are looked at once more, for the slightest dip. */
-const CANDIDATES = 400;
+const CANDIDATES = 200;
 /** Arrangements of which the whole filter is built at the end. */
-const FINALISTS = 30;
+const FINALISTS = 12;
 
 /**
  * Chooses n crystals of a bag and their order, by the response that results with the parts that
@@ -130,32 +130,35 @@ export function* arrange(
   }
   looks += CAREFUL_LOOKS - left;
 
-  const plainly = (arrangement: Arrangement): number =>
-    finestDip(asItIs(task, arrangement, careful.build(arrangement)));
-  const exactly = (arrangement: Arrangement): Arranged | null => {
-    const built = build(arrangement, careful.build(arrangement));
+  const exactly = (arrangement: Arrangement, built: Built | null): Arranged | null => {
     if (built === null) return null;
     const looked = looksOf(built);
     const ripple = Math.max(built.ripple, finestDip(built));
     return { ...built, ...looked, ripple, arrangement, merit: meritOf(looked, against) };
   };
-  const base = exactly(neighbours);
-  const most = plainly(neighbours);
-  let chosen = base;
-  let built = 0;
+  const plainly = (arrangement: Arrangement) =>
+    exactly(arrangement, asItIs(task, arrangement, careful.build(arrangement)));
+  const wholly = (arrangement: Arrangement) =>
+    exactly(arrangement, build(arrangement, careful.build(arrangement)));
+  const most = plainly(neighbours)?.ripple ?? 0;
+  const candidates: Arranged[] = [];
   let last = Number.NaN;
   for (const { arrangement, merit: here } of pool.best()) {
-    yield 0.97;
-    // The mirror image of the one before.
+    // The mirror image of the one before?
     if (Math.abs(here - last) < 1e-9) continue;
     last = here;
-    if (plainly(arrangement) > most) continue;
-    const one = exactly(arrangement);
-    built += 1;
-    if (one !== null && (base === null || one.ripple <= base.ripple)) {
-      if (chosen === null || one.merit < chosen.merit) chosen = one;
-    }
-    if (built >= FINALISTS) break;
+    const one = plainly(arrangement);
+    if (one !== null && one.ripple <= most) candidates.push(one);
+    yield 0.95;
+  }
+  candidates.sort((a, b) => a.merit - b.merit);
+  const base = wholly(neighbours);
+  let chosen = base;
+  for (const { arrangement } of candidates.slice(0, FINALISTS)) {
+    yield 0.98;
+    const one = wholly(arrangement);
+    if (one === null || (base !== null && one.ripple > base.ripple)) continue;
+    if (chosen === null || one.merit < chosen.merit) chosen = one;
   }
   return { chosen, closest: base, looks };
 }

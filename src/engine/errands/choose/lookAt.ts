@@ -49,15 +49,16 @@ export function lookAt(
   looks.loss = -DB * Math.log(best);
 }
 
-/** Down this slope a passband counts as level, dB over its width. */
-const LEVEL = 0.5;
+/** From this slope down a fall is no shoulder any more, dB over the width. */
+const STEEP = 1;
 
 /**
- * The deepest dip to one side of the best point, dB, with a hump beyond it. Where the response
- * goes down by less than half a dB in its width, that counts as a dip and a hump: else a level
- * shoulder far down would pass for no ripple, and the least difference would make it one. The hump
- * counts wholly if it comes within 3 dB of the best, less and less to 6 dB, so that nothing is won by
- * pressing one just below the edge of the passband.
+ * The deepest dip to one side of the best point, dB, with a hump beyond it.
+ *
+ * A level shoulder counts as a dip of its depth, a sloping one the less the steeper it is: else the
+ * least difference would make a deep dip out of no ripple at all. A hump counts wholly if it comes
+ * within 3 dB of the best, less and less to 6 dB, so that nothing is won by pressing one just below
+ * the edge of the passband.
  */
 function dipsBeside(
   f: Float64Array,
@@ -69,19 +70,20 @@ function dipsBeside(
 ): number {
   let lowest = best;
   let deepest = 0;
-  let rising = false;
-  for (let i = peak; i > 0 && i < gain.length - 1; i += way) {
+  for (let i = peak + way; i > 0 && i < gain.length - 1; i += way) {
     const here = gain[i] as number;
-    const next = gain[i + way] as number;
-    const step = Math.abs((f[i + way] as number) - (f[i] as number));
-    const rises = next > here * (1 - (LEVEL / DB) * (step / width));
-    if (rises && !rising) lowest = Math.min(lowest, topAt(f, gain, i, -1));
-    if (!rises && rising) {
-      const down = DB * Math.log(best / topAt(f, gain, i, 1));
-      const counts = Math.min(1, Math.max(0, 2 - down / 3));
-      deepest = Math.max(deepest, counts * DB * Math.log(best / lowest));
-    }
-    rising = rises;
+    const before = gain[i - way] as number;
+    const after = gain[i + way] as number;
+    const isDip = here <= before && here <= after;
+    lowest = Math.min(lowest, isDip ? topAt(f, gain, i, -1) : here);
+    const part = Math.abs((f[i + way] as number) - (f[i - way] as number)) / width;
+    const slope = (DB * Math.log(after / before)) / part;
+    // How far it rises again: the hump itself, or what is as good as one.
+    const rises = Math.min(1, Math.max(0, 1 + slope / STEEP));
+    if (rises === 0) continue;
+    const down = DB * Math.log(best / Math.max(here, after));
+    const counts = Math.min(1, Math.max(0, 2 - down / 3));
+    deepest = Math.max(deepest, rises * counts * DB * Math.log(best / lowest));
   }
   return deepest;
 }
