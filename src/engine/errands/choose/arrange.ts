@@ -13,7 +13,7 @@ import { lookAt } from './lookAt.ts';
 import { type Against, type Looks, meritOf } from './merit.ts';
 import { poolOf } from './pool.ts';
 import { type Effort, NEAR, search, shaken, usual } from './search.ts';
-import type { Arrangement, Task } from './task.ts';
+import { type Arrangement, positionsOf, type Task } from './task.ts';
 
 /** A filter as it is built of certain crystals. */
 export interface Built {
@@ -71,7 +71,7 @@ export function* arrange(
   build: (arrangement: Arrangement, ladder: Ladder) => Built | null = (a, l) => asItIs(task, a, l),
   effort: Effort = usual,
 ): Generator<number, Choice, void> {
-  const n = task.design.lm.length;
+  const n = positionsOf(task).length;
   const count = task.crystals.length;
   const frequencies = task.crystals.map(seriesResonance);
   const first = closest(frequencies, n);

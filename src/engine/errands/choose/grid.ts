@@ -1,5 +1,4 @@
-import { type Crystal, crystalReactance, frequencyAtReactance } from '../../circuit/crystal.ts';
-import type { Ladder } from '../../circuit/ladder.ts';
+import { crystalReactance, frequencyAtReactance } from '../../circuit/crystal.ts';
 import { passband } from '../../circuit/passband.ts';
 import { meshesOf } from './meshes.ts';
 import type { Task } from './task.ts';
@@ -24,13 +23,12 @@ const BEYOND = 1.12;
 export function gridOf(task: Task, points: number): Grid {
   const { alike } = task;
   const n = task.design.lm.length;
-  const ladder = alikeLadder(task.design, alike);
   const { frequency } = meshesOf({ ...task, crystals: [alike] });
   const middle =
     task.aligning === 'each'
       ? frequency.reduce((a, b) => (task.design.form === 'shunt' ? Math.min(a, b) : Math.max(a, b)))
       : frequency.reduce((sum, one) => sum + one, 0) / n;
-  const band = passband(ladder, around(task.low, task.high, n), 1e-3);
+  const band = passband(task.design, around(task.low, task.high, n), 1e-3);
   const width = band.high - band.low;
   const [low, high] = [crystalReactance(alike, band.low), crystalReactance(alike, band.high)];
   const offsets: number[] = [];
@@ -46,11 +44,6 @@ export function gridOf(task: Task, points: number): Grid {
     offsets.push(last + (k / steps) ** 1.5 * 0.2 * width);
   }
   return { offsets: Float64Array.from(offsets), width };
-}
-
-function alikeLadder(design: Ladder, { lm, cm, rm, c0 }: Crystal): Ladder {
-  const all = (value: number) => new Float64Array(design.lm.length).fill(value);
-  return { ...design, lm: all(lm), cm: all(cm), rm: all(rm), c0: all(c0) };
 }
 
 /** Frequencies to look for humps and edges of n crystals at, Hz: dense towards the edges. */

@@ -1,10 +1,11 @@
 import { commonCapacitance } from '../../circuit/alignedLadder.ts';
+import { seriesResonance } from '../../circuit/crystal.ts';
 import type { Ladder } from '../../circuit/ladder.ts';
 import { powerGainAt } from '../../circuit/ladderGain.ts';
 import { lookAt } from './lookAt.ts';
 import type { Looks } from './merit.ts';
 import { aligningFor, type Meshes, meshesOf } from './meshes.ts';
-import type { Arrangement, Task } from './task.ts';
+import { type Arrangement, positionsOf, type Task } from './task.ts';
 
 /** Looks at arrangements one after the other, with the same arrays. */
 export interface Judge {
@@ -24,6 +25,12 @@ export function judgeOf(task: Task, offsets: Float64Array): Judge {
   const n = design.lm.length;
   const meshes = meshesOf(task);
   const { frequency, own } = meshes;
+  const positions = positionsOf(task);
+  const counts = Array.from({ length: n }, (_, i) => positions.filter((p) => p === i).length);
+  const fs = Float64Array.from(crystals, seriesResonance);
+  const crystalLm = Float64Array.from(crystals, (one) => one.lm);
+  const crystalRm = Float64Array.from(crystals, (one) => one.rm);
+  const crystalC0 = Float64Array.from(crystals, (one) => one.c0);
   const lm = new Float64Array(n);
   const cm = new Float64Array(n);
   const rm = new Float64Array(n);
@@ -35,28 +42,49 @@ export function judgeOf(task: Task, offsets: Float64Array): Judge {
   const at = new Float64Array(offsets.length);
   const looks = { ripple: 0, fall: 0, width: 0, loss: 0 };
 
+  const mesh = new Float64Array(n);
+
+  /** Puts the crystals at their positions; answers the middle of the meshes, Hz. */
   const place = (arrangement: Arrangement): number => {
     let sum = 0;
-    let best = design.form === 'shunt' ? Number.POSITIVE_INFINITY : 0;
+    mesh.fill(0);
     for (let i = 0; i < n; i += 1) {
-      const c = arrangement[i] as number;
-      const crystal = crystals[c];
-      if (!crystal) continue;
-      lm[i] = crystal.lm;
-      cm[i] = crystal.cm;
-      rm[i] = crystal.rm;
-      c0[i] = crystal.c0;
+      lm[i] = 0;
+      rm[i] = 0;
+      c0[i] = 0;
+    }
+    // Side by side as `sideBySide` has it: 1/Lm and 1/Rm add, resonances weighted by 1/Lm.
+    for (let s = 0; s < positions.length; s += 1) {
+      const c = arrangement[s] as number;
+      const i = positions[s] as number;
+      const perL = 1 / (crystalLm[c] as number);
+      lm[i] = (lm[i] as number) + perL;
+      rm[i] = (rm[i] as number) + 1 / (crystalRm[c] as number);
+      c0[i] = (c0[i] as number) + (crystalC0[c] as number);
+      cm[i] = (s > 0 && positions[s - 1] === i ? (cm[i] as number) : 0) + perL * (fs[c] as number);
       const f = frequency[c * n + i] as number;
       sum += f;
-      best = design.form === 'shunt' ? Math.min(best, f) : Math.max(best, f);
+      mesh[i] = (mesh[i] as number) + f / (counts[i] as number);
     }
-    if (aligning !== 'each') return sum / n;
     for (let i = 0; i < n; i += 1) {
-      const c = arrangement[i] as number;
-      const crystal = crystals[c];
-      if (!crystal) continue;
-      const exact =
-        frequency[c * n + i] === best ? 0 : aligningFor(design, crystal, own[i] as number, best);
+      const perL = lm[i] as number;
+      const w = (2 * Math.PI * (cm[i] as number)) / perL;
+      lm[i] = 1 / perL;
+      cm[i] = perL / (w * w);
+      rm[i] = 1 / (rm[i] as number);
+    }
+    if (aligning !== 'each') return sum / positions.length;
+    const shunt = design.form === 'shunt';
+    let best = mesh[0] as number;
+    for (const f of mesh) best = shunt ? Math.min(best, f) : Math.max(best, f);
+    for (let i = 0; i < n; i += 1) {
+      const one = {
+        lm: lm[i] as number,
+        cm: cm[i] as number,
+        rm: rm[i] as number,
+        c0: c0[i] as number,
+      };
+      const exact = mesh[i] === best ? 0 : aligningFor(design, one, own[i] as number, best);
       series[i] = exact === 0 ? common : round(common + exact);
     }
     return best;

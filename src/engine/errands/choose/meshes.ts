@@ -18,7 +18,7 @@ export interface Meshes {
 }
 
 /** Works out where every crystal of the bag would put every mesh, with the capacitors it will have. */
-export function meshesOf({ crystals, design, aligning }: Task): Meshes {
+export function meshesOf({ crystals, design, aligning, doubled }: Task): Meshes {
   const n = design.lm.length;
   const own = Float64Array.from({ length: n }, (_, i) => ownOf(design, i));
   const frequency = new Float64Array(crystals.length * n);
@@ -27,7 +27,9 @@ export function meshesOf({ crystals, design, aligning }: Task): Meshes {
     for (let i = 0; i < n; i += 1) {
       const fixed = aligning === 'design' ? fixedOf(design, i) : 0;
       const all = (own[i] ?? 0) + fixed;
-      const x = design.form === 'shunt' ? 1 / (w * all) : all / w;
+      const p = doubled?.[i] ?? 1;
+      // p crystals alike, side by side, have a pth of the reactance of one.
+      const x = p * (design.form === 'shunt' ? 1 / (w * all) : all / w);
       frequency[c * n + i] = frequencyAtReactance(crystal, x);
     }
   }
