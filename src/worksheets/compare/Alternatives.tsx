@@ -5,9 +5,27 @@ import { Entry } from '../bound/Entry.tsx';
 import './compare.css';
 
 const fieldsOf = {
-  'compare.b': ['compare.bFamily', 'compare.bCrystals', 'compare.bBandwidth', 'compare.bRipple'],
-  'compare.c': ['compare.cFamily', 'compare.cCrystals', 'compare.cBandwidth', 'compare.cRipple'],
-  'compare.d': ['compare.dFamily', 'compare.dCrystals', 'compare.dBandwidth', 'compare.dRipple'],
+  'compare.b': [
+    'compare.bFamily',
+    'compare.bForm',
+    'compare.bCrystals',
+    'compare.bBandwidth',
+    'compare.bRipple',
+  ],
+  'compare.c': [
+    'compare.cFamily',
+    'compare.cForm',
+    'compare.cCrystals',
+    'compare.cBandwidth',
+    'compare.cRipple',
+  ],
+  'compare.d': [
+    'compare.dFamily',
+    'compare.dForm',
+    'compare.dCrystals',
+    'compare.dBandwidth',
+    'compare.dRipple',
+  ],
 } as const;
 
 /** The three places for alternatives, side by side, each with its fields once it is used. */
@@ -27,7 +45,7 @@ export function Alternatives() {
 /** What an alternative should be; only whether it is wanted while it is left out. */
 function Alternative({ use }: { use: keyof typeof fieldsOf }) {
   const used = useValue<string>(use) === 'yes';
-  const [family, crystals, bandwidth, ripple] = fieldsOf[use];
+  const [family, form, crystals, bandwidth, ripple] = fieldsOf[use];
   const own = useValue<string>(family);
   const present = useValue<string>('filter.family');
   const rippled = (own === 'same' ? present : own) === 'chebyshev';
@@ -37,6 +55,7 @@ function Alternative({ use }: { use: keyof typeof fieldsOf }) {
       {used && (
         <>
           <Entry of={family} form="list" />
+          <Entry of={form} form="list" />
           <Entry of={crystals} />
           <Entry of={bandwidth} />
           {rippled && <Entry of={ripple} />}

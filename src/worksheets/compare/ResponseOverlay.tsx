@@ -54,8 +54,9 @@ function pictures(answer: CompareAnswer, fs: number): Both | null {
       y,
       label: letter,
       ink: filterInks[letter],
-      nameAt: upperEdge(x, y, level(place)),
-      side: 'right' as const,
+      // The first two are named on their upper skirt, the others on their lower one.
+      nameAt: skirt(x, y, level(place), place < 2),
+      side: place < 2 ? ('right' as const) : ('left' as const),
     }));
   return {
     whole: {
@@ -86,10 +87,10 @@ function pictures(answer: CompareAnswer, fs: number): Both | null {
 const said = ({ name, found: { figures } }: FoundFilter) =>
   `${name}: ${format(figures.width3 ?? 0, 'Hz', 4)} wide, ${format(figures.loss ?? 0, 'dB', 3)} of loss`;
 
-/** Where a response goes down through a level at its upper edge: a name stands clear there. */
-function upperEdge(x: Float64Array, y: Float64Array, level: number): number {
-  for (let i = x.length - 1; i > 0; i -= 1) if ((y[i] ?? 0) > level) return x[i] ?? 0;
-  return x[0] ?? 0;
+/** The outermost place, above or below, at which a response is still over a level. */
+function skirt(x: Float64Array, y: Float64Array, level: number, upper: boolean): number {
+  const over = (one: number) => one > level;
+  return x[upper ? y.findLastIndex(over) : y.findIndex(over)] ?? x[0] ?? 0;
 }
 
 /** Whole half kilohertz, so that the frame stands still. */

@@ -1,3 +1,4 @@
+import { couplings } from '../../circuit/couplings.ts';
 import { envelopeStep } from '../../circuit/envelopeStep.ts';
 import { stepFigures } from '../../circuit/stepFigures.ts';
 import type { CarrierSeen } from '../../stages/carrier/seen.ts';
@@ -72,7 +73,7 @@ export function compareFilter(
         suppression300: heard?.suppression300 ?? null,
         suppression1k: heard?.suppression1k ?? null,
         suppressionWorst: heard?.suppressionWorst ?? null,
-        crystals: variant.crystals,
+        crystals: crystalsOf(variant),
         capacitors: fitted.reduce(
           (sum, { parts: said }) => sum + (said ?? '').split('+').length,
           0,
@@ -86,12 +87,13 @@ export function compareFilter(
 /** What the Filter sheet would see: an alternative works between its own ends. */
 function asked(variant: Variant, filter: FilterSeen): FilterSeen {
   if (variant.name === 'A') return filter;
-  const { crystals, bandwidth, family, ripple } = variant;
+  const { crystals, bandwidth, family, form, ripple } = variant;
   return {
     ...filter,
     crystals,
     bandwidth,
     family,
+    form,
     ripple,
     chosen: crystals === filter.crystals ? filter.chosen : null,
     sourceResistance: null,
@@ -100,5 +102,9 @@ function asked(variant: Variant, filter: FilterSeen): FilterSeen {
     loadReactance: 0,
   };
 }
+
+/** Crystals to buy: some families have two side by side. */
+const crystalsOf = ({ family, crystals, ripple }: Variant): number =>
+  couplings(family, crystals, ripple).parallel?.reduce((sum, one) => sum + one, 0) ?? crystals;
 
 const below = (gain: Float64Array, loss: number) => gain.map((one) => one + loss);

@@ -28,6 +28,7 @@ export const compareFields = declare({
           help: 'Between the −3 dB points.',
         }),
         family: words({ label: 'Family', help: 'The shape of its response.' }),
+        form: words({ label: 'Crystals stand', help: 'In series, or to ground.' }),
         ripple: quantity({
           label: 'Ripple',
           symbol: 'A_r',

@@ -2,7 +2,7 @@ import { choice, count, quantity } from '../../fields/declare.ts';
 import { filterFields } from '../filter/fields.ts';
 
 const as = 'Blank: as the present filter.';
-const { family: families } = filterFields.inputs;
+const { family: families, form: forms } = filterFields.inputs;
 
 const use = <const L extends string>(letter: L) =>
   choice({
@@ -32,6 +32,13 @@ const family = choice({
   help: 'The shape of its response.',
 });
 
+const form = choice({
+  label: 'Crystals stand',
+  options: { same: 'As in the present filter', ...forms.options },
+  default: 'same',
+  help: 'To ground the steep skirt is below.',
+});
+
 const ripple = quantity({
   label: 'Ripple',
   symbol: 'A_r',
@@ -49,15 +56,18 @@ export const compareInputs = {
   bCrystals: crystals,
   bBandwidth: bandwidth,
   bFamily: family,
+  bForm: form,
   bRipple: ripple,
   c: use('C'),
   cCrystals: crystals,
   cBandwidth: bandwidth,
   cFamily: family,
+  cForm: form,
   cRipple: ripple,
   d: use('D'),
   dCrystals: crystals,
   dBandwidth: bandwidth,
   dFamily: family,
+  dForm: form,
   dRipple: ripple,
 } as const;

@@ -1,7 +1,7 @@
 import type { Problem, Work } from '../../fields/stage.ts';
 import type { compareFields } from './fields.ts';
 import type { CompareSeen } from './seen.ts';
-import { familyWords, type Variant, variantsOf } from './variants.ts';
+import { familyWords, formWords, type Variant, variantsOf } from './variants.ts';
 
 /** Families whose shape depends on the ripple. */
 const withRipple: readonly string[] = ['chebyshev'];
@@ -12,11 +12,12 @@ export function workCompare(seen: CompareSeen): Work<typeof compareFields> {
   return {
     results: {
       filters: variants.length,
-      described: variants.map(({ name, crystals, bandwidth, family, ripple }) => ({
+      described: variants.map(({ name, crystals, bandwidth, family, form, ripple }) => ({
         name: name === 'A' ? 'A, the present one' : name,
         crystals,
         bandwidth,
         family: familyWords(family),
+        form: formWords[form],
         ripple: withRipple.includes(family) ? ripple : null,
       })),
       variants,
@@ -41,4 +42,5 @@ const alike = (a: Variant, b: Variant): boolean =>
   a.crystals === b.crystals &&
   a.bandwidth === b.bandwidth &&
   a.family === b.family &&
+  a.form === b.form &&
   (a.ripple === b.ripple || !withRipple.includes(a.family));

@@ -26,6 +26,12 @@ export const compareWorkings: StageWorkings<typeof compareFields> = {
     where: {},
     source: asChosen,
   },
+  'described.form': {
+    says: 'As chosen here; as the present filter where that was chosen.',
+    rule: 'As chosen.',
+    where: {},
+    source: asChosen,
+  },
   'described.ripple': (look, index) => said(look, index, 'Ripple', 'A_r'),
 };
 
