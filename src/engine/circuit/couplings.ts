@@ -45,6 +45,10 @@ const known = new Map<string, Couplings>();
 /**
  * Couplings of a family, normalised to its half-power bandwidth.
  *
+ * Of the ladders that families known by their poles can have, that with zeros of reflection to the
+ * left and right by turns: its ends are nearly alike and its couplings differ least, so that the same
+ * crystals reach a greater width than with the ladders of the published tables.
+ *
  * @param n number of resonators, 2 to 12
  * @param ripple dB, for Chebyshev only, 0.001 to 3
  * @source Matthaei, Young & Jones, 1964, section 11.02; `equal`: S. B. Cohn, Dissipation Loss in
@@ -67,7 +71,7 @@ function withoutRipple(family: Exclude<Family, 'chebyshev'>, n: number): Couplin
     const all = { k: Array<number>(n - 1).fill(1), qSource: 1, qLoad: 1 };
     return rescale(all, halfPowerOf(all));
   }
-  const g = ladderFromPoles(poles[family](n));
+  const g = ladderFromPoles(poles[family](n), 'by turns');
   return { ...fromPrototype({ g, halfPower: 1 }), g };
 }
 

@@ -10,21 +10,27 @@ const APART = 1e-6;
  * The ladder that has given poles and no zeros: g[0] = 1 for the source, g[1] … g[n], capacitors
  * and coils by turns, g[n+1] for the load.
  *
- * What is not passed comes back: |S11|² = 1 − |S21|². Its zeros to the left are taken, all of them,
- * as the published tables do. Zin = (D + E)/(D − E) from the poles' polynomial D and the zeros' E is
- * taken apart as a continued fraction. At n = 12 that loses some twenty digits, so it is worked
+ * What is not passed comes back: |S11|² = 1 − |S21|². Of each pair of its zeros either may be taken.
+ * All those to the left make the ladders of the published tables, very unlike at their two ends;
+ * left and right by turns, in order of frequency, they make ladders of the same response that are
+ * nearly symmetrical. Zin = (D + E)/(D − E) from the poles' polynomial D and the zeros' E is taken
+ * apart as a continued fraction. At n = 12 that loses some twenty digits, so it is worked
  * with ninety; what comes out is right for the poles as given to the last digit of a double.
  *
  * The ends are equal and everything is passed at zero frequency; but where the loss has its least
  * elsewhere, everything is passed there, and the load differs.
  *
  * @param poles scaled as the elements are to be
+ * @param zeros which of the zeros of reflection are taken
  * @source Matthaei, Young & Jones, Microwave Filters, 1964, sections 4.02 and 4.13; L. Weinberg,
  * Network Analysis and Synthesis, 1962, chapter 13
  */
-export function ladderFromPoles(poles: readonly Pole[]): number[] {
+export function ladderFromPoles(
+  poles: readonly Pole[],
+  zeros: 'left' | 'by turns' = 'left',
+): number[] {
   const d = polynomialOf(poles);
-  const e = reflectionPolynomial(d, leastLoss(poles));
+  const e = reflectionPolynomial(d, leastLoss(poles), zeros === 'by turns');
   let top = d.map((one, k) => one + (e[k] ?? 0n));
   let bottom = d.map((one, k) => one - (e[k] ?? 0n)).slice(0, -1);
   const g = [1];
@@ -70,23 +76,25 @@ function polynomialOf(poles: readonly Pole[]): bigint[] {
 }
 
 /**
- * E(s), all of whose zeros lie to the left, with E(s)·E(−s) = D(s)·D(−s) − least·D(0)².
+ * E(s) with E(s)·E(−s) = D(s)·D(−s) − least·D(0)².
  *
  * @param least loss; 1 leaves a zero of E at zero frequency
+ * @param turns whether its other zeros lie to the left and right by turns, or all to the left
  */
-function reflectionPolynomial(d: readonly bigint[], least: number): bigint[] {
+function reflectionPolynomial(d: readonly bigint[], least: number, turns: boolean): bigint[] {
   // In x = −s² the right side.
   const mirrored = product(
     d,
     d.map((one, k) => (k % 2 === 0 ? one : -one)),
   );
   const q = mirrored.filter((_, k) => k % 2 === 0).map((one, k) => (k % 2 === 0 ? one : -one));
-  let e = [ONE];
+  let e: bigint[] = [ONE];
   if (least === 1) {
     q.shift();
     e = [0n, ONE];
   } else q[0] = (q[0] ?? 0n) - times(q[0] ?? 0n, long(least));
   const { re, im } = polynomialRoots(q.map(short));
+  const factors: { readonly at: number; readonly left: readonly bigint[] }[] = [];
   re.forEach((x, i) => {
     const y = im[i] as number;
     // Conjugates come in pairs, of which one is enough; a real root has rounding as its other part.
@@ -94,9 +102,14 @@ function reflectionPolynomial(d: readonly bigint[], least: number): bigint[] {
     if (!real && y < 0) return;
     const [xr, xi] = polished(q, long(x), real ? 0n : long(y));
     const size = root(times(xr, xr) + times(xi, xi));
-    e = product(e, real ? [root(-xr), ONE] : [size, root(2n * (size - xr)), ONE]);
+    const left = real ? [root(-xr), ONE] : [size, root(2n * (size - xr)), ONE];
+    factors.push({ at: real ? 0 : short(size + xr), left });
   });
-  return e;
+  factors.sort((one, other) => one.at - other.at);
+  return factors.reduce((all, { left }, i) => {
+    const right = left.map((c, k) => ((left.length - k) % 2 === 0 ? -c : c));
+    return product(all, turns && i % 2 === 1 ? right : left);
+  }, e);
 }
 
 /** A root with all its digits, by Newton's steps. */

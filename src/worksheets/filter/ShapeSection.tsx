@@ -47,11 +47,13 @@ export function ShapeSection() {
         <Entry of="filter.crystals" />
         {family === 'chebyshev' && <Entry of="filter.ripple" />}
       </Fields>
-      <Fields>
-        <Entry of="filter.family" form="list" />
-        {toGround && <Entry of="filter.across" />}
-      </Fields>
+      <Entry of="filter.family" form="list" />
       <Entry of="filter.form" form="row" />
+      {toGround && (
+        <Fields>
+          <Entry of="filter.across" />
+        </Fields>
+      )}
       <Figures>
         <Result of="filter.reach" />
         <Result of="filter.loss" />

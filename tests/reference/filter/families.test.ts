@@ -284,6 +284,17 @@ test('the chain answers as its poles do', () => {
   );
 });
 
+// Source: the response is the poles’ alone, whichever zeros of reflection are taken (checked above);
+// for a matched symmetrical response both ends of the ladder would be alike.
+test('zeros by turns make ladders that are nearly symmetrical', () => {
+  for (const family of ['bessel', 'gaussian', 'linear005', 'linear05'] as const) {
+    for (let n = 4; n <= 12; n += 1) {
+      const { qSource, qLoad } = couplings(family, n, 0);
+      expect(Math.abs(Math.log(qSource / qLoad)), `${family} ${n}`).toBeLessThan(Math.log(1.8));
+    }
+  }
+});
+
 describe('doubled ends', () => {
   // Source: the chain of two and three whole sections with matched ends is Butterworth's: closed
   // forms ¼x⁴ and x⁶.

@@ -30,7 +30,7 @@ const element = (look: Look, i: number): Bound => {
   const says =
     i === g.length - 1
       ? 'the load of the prototype'
-      : `element ${i} of the prototype, from the family’s poles by continued fraction`;
+      : `element ${i} of the prototype, from the family’s poles by continued fraction; zeros of reflection left and right by turns, for ends nearly alike`;
   return { value: g[i] ?? 0, unit: '1', says, source: poleSource(familyOf(look)) };
 };
 

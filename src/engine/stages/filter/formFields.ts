@@ -12,7 +12,7 @@ export const formResults = {
     symbol: 'R_endL',
     unit: 'Ω',
     digits: 3,
-    help: 'The same as at the source in symmetrical families. Bessel, linear phase and Gaussian want quite another; the filter may be turned round.',
+    help: 'The same as at the source in symmetrical families. Bessel, linear phase and Gaussian want a somewhat different one; the filter may be turned round.',
   }),
   endQLoad: quantity({
     label: 'End Q at the load',
