@@ -44,7 +44,19 @@ export interface RealRun {
 export async function simulateAc(elements: string, sweep: AcSweep): Promise<AcRun> {
   if (sweep.points === 2) throw new Error('two points: the simulator would make one of it');
   const analysis = `.ac lin ${sweep.points} ${value(sweep.from)} ${value(sweep.to)}`;
-  const raw = await run(elements, analysis);
+  return acRun(await run(elements, analysis));
+}
+
+/**
+ * Runs a whole netlist in ngspice as it is, title, analysis and all.
+ *
+ * @param netlist with one linear AC sweep
+ */
+export async function simulateNetlist(netlist: string): Promise<AcRun> {
+  return acRun(await inTurn(() => runWhole(netlist, netlist.split('\n')[0] ?? '')));
+}
+
+function acRun(raw: ResultType): AcRun {
   if (raw.dataType !== 'complex') throw new Error('expected complex results');
   const vectors = new Map(raw.data.map((vector) => [vector.name.toLowerCase(), vector.values]));
   const phasors = (name: string): Phasors => {
@@ -112,7 +124,11 @@ let runs = 0;
 
 /** One after the other: the engine holds one circuit at a time. */
 function run(elements: string, analysis: string, options = ''): Promise<ResultType> {
-  const turn = before.then(() => runAlone(elements, analysis, options));
+  return inTurn(() => runAlone(elements, analysis, options));
+}
+
+function inTurn(what: () => Promise<ResultType>): Promise<ResultType> {
+  const turn = before.then(what);
   before = turn.catch(() => undefined);
   return turn;
 }
@@ -120,16 +136,21 @@ function run(elements: string, analysis: string, options = ''): Promise<ResultTy
 async function runAlone(elements: string, analysis: string, options: string): Promise<ResultType> {
   runs += 1;
   const title = `run number ${runs}`;
-  await engine.start();
-  engine.setNetList(
+  return runWhole(
     [title, elements.trim(), `.options klu ${options}`, analysis, '.end', ''].join('\n'),
+    title,
   );
+}
+
+async function runWhole(netlist: string, title: string): Promise<ResultType> {
+  await engine.start();
+  engine.setNetList(netlist);
   const result = await Promise.race([engine.runSim(), afterSeconds(60)]);
   const complaint = () => engine.getError().join('\n') || engine.getInfo().slice(-2000);
   if (!result) throw new Error(`the simulator gave no answer\n${complaint()}`);
   // A netlist that failed leaves the results of the one before it in the engine's file.
-  if (!result.header.includes(title)) {
-    throw new Error(`the simulator refused the netlist\n${elements}\n${complaint()}`);
+  if (!result.header.includes(title.toLowerCase())) {
+    throw new Error(`the simulator refused the netlist\n${netlist}\n${complaint()}`);
   }
   return result;
 }
