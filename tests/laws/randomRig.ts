@@ -51,18 +51,44 @@ function near(value: number | null | undefined): [number, number] | null {
 export const randomRig: fc.Arbitrary<Rig> = fc
   .record({
     mark: fc.constantFrom('3.6864M', '4.9152M', '7.2M', '9M', '10M', '14.318M'),
+    /** Crystals that stand in the filter, if they are from the bag; and what capacitors there are. */
+    bag: fc.option(fc.array(fc.integer({ min: -150, max: 150 }), { minLength: 24, maxLength: 24 })),
+    owned: fc.boolean(),
     said: fc.tuple(
       ...inputFields.map(([path, field]) =>
         fc.option(textFor(field), { nil: null, freq: 2 }).map((text) => [path, text] as const),
       ),
     ),
   })
-  .map(({ mark, said }) => {
+  .map(({ mark, bag, owned, said }) => {
     const entries: Record<string, { text: string }> = {};
     for (const [path, text] of said) {
       const free = /^(plan\.(frequency|marking)|quartz\..*Given|carrier\.frequency)$/.test(path);
       if (text !== null && !free) entries[path] = { text };
     }
     entries['plan.marking'] = { text: mark };
+    if (bag)
+      Object.assign(entries, fromBag(mark, bag, Number(entries['filter.crystals']?.text ?? 6)));
+    if (owned) entries['filter.owned'] = { text: `10p 10${many}` };
     return { ...emptyRig('random'), entries };
   });
+
+/** Capacitors for any filter. */
+const many = [12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82, 100, 150, 220, 330, 470]
+  .map((pF) => `, ${pF}p x10`)
+  .join('');
+
+/** A bag of crystals that are so many hertz off, and as many of them in the filter as it has. */
+const fromBag = (mark: string, off: readonly number[], crystals: number) => ({
+  'bag.crystals': {
+    text: off
+      .map((hertz, i) => `X${i + 1}, ${(Number.parseFloat(mark) * 1e6 + hertz - 800).toFixed(0)}`)
+      .join('\n'),
+  },
+  'filter.chosen': {
+    text: off
+      .slice(0, crystals)
+      .map((_, i) => `X${i + 1}`)
+      .join(' '),
+  },
+});
