@@ -57,8 +57,8 @@ function LastChange() {
   if (rig === before || !cause || cause.path === null) return null;
   const field = fieldAt(cause.path);
   const text = rig.entries[cause.path]?.text;
-  const now =
-    text === undefined ? 'as typical' : field?.kind === 'pasted' ? shown(field, text) : text;
+  const asWords = field?.kind === 'pasted' || field?.kind === 'choice';
+  const now = text === undefined ? 'as typical' : field && asWords ? shown(field, text) : text;
   return (
     <Moved
       cause={`${cause.label}: ${now}`}
