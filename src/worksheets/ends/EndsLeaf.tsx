@@ -56,7 +56,7 @@ export function EndsLeaf() {
         }
       >
         <Drag />
-        <EndsPicture />
+        <EndsPicture of="dragged" />
         <Places />
       </Section>
       <Section
@@ -98,6 +98,7 @@ export function EndsLeaf() {
           </Note>
         }
       >
+        <EndsPicture of="real" />
         <Figures>
           <Result of="ends.verdict" />
           <Result of="ends.rippleCost" />

@@ -8,9 +8,24 @@ interface Response {
   readonly gain: Float64Array;
 }
 
-/** The passband as the ends are dragged, over that between right ends; both by what they lose. */
-export function EndsPicture() {
-  const picture = useDeferredValue(usePicture());
+const curves = {
+  dragged: {
+    title: 'The passband between the ends as dragged',
+    response: 'filter.response',
+    ripple: 'filter.rippleFound',
+    loss: 'filter.loss',
+  },
+  real: {
+    title: 'The passband between what is really there',
+    response: 'ends.realResponse',
+    ripple: 'ends.realRipple',
+    loss: 'ends.realLoss',
+  },
+} as const;
+
+/** The passband between ends as they are, over that between right ends; both by what they lose. */
+export function EndsPicture({ of }: { of: keyof typeof curves }) {
+  const picture = useDeferredValue(usePicture(of));
   return picture && <Picture {...picture} />;
 }
 
@@ -18,14 +33,15 @@ const Picture = memo(function Picture(props: ResponseChartProps) {
   return <ResponseChart {...props} />;
 });
 
-function usePicture(): ResponseChartProps | null {
-  const live = useValue<Response>('filter.response');
+function usePicture(of: keyof typeof curves): ResponseChartProps | null {
+  const { title, ...paths } = curves[of];
+  const live = useValue<Response>(paths.response);
   const right = useValue<Response>('ends.rightResponse');
   const rightLoss = useValue<number>('ends.rightLoss');
   const low = useValue<number>('ends.rightLow');
   const high = useValue<number>('ends.rightHigh');
-  const ripple = useValue<number>('filter.rippleFound');
-  const loss = useValue<number>('filter.loss');
+  const ripple = useValue<number>(paths.ripple);
+  const loss = useValue<number>(paths.loss);
   const background = useMemo(() => {
     if (right === null || rightLoss === null || low === null || high === null) return null;
     // Whole tenths of a kilohertz, so that the frame stands still.
@@ -48,7 +64,7 @@ function usePicture(): ResponseChartProps | null {
     if (background === null || live === null) return null;
     const { kHz, middle, rightLoss: zero, domain, reference } = background;
     return {
-      title: 'The passband between the ends as dragged',
+      title,
       summary: `Ripple ${format(ripple ?? 0, 'dB', 3)}, ${format(loss ?? 0, 'dB', 3)} of loss at the best point; 0 dB is the best point between right ends.`,
       curve: { x: live.frequency.map(kHz), y: live.gain.map((g) => g + zero) },
       reference,
@@ -58,5 +74,5 @@ function usePicture(): ResponseChartProps | null {
       ceiling: 0,
       tall: 16,
     };
-  }, [background, live, ripple, loss]);
+  }, [background, live, ripple, loss, title]);
 }

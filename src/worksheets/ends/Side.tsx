@@ -68,6 +68,7 @@ export function Side({ of }: { of: 'source' | 'load' }) {
       <Rows
         of={at.ways}
         caption="What each does"
+        narrow="scroll"
         columns={['way', 'seen', 'seenX', 'loss', 'q', 'band']}
       />
       <Disclosure summary="Matched for another figure than what is there">
