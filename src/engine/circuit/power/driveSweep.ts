@@ -16,7 +16,7 @@ export interface DriveSweep {
 }
 
 /**
- * One steady state after the other, each from the one before; yields how many are done.
+ * One steady state after the other, each from the one before; yields the share done.
  *
  * @param drives open voltages of the driver, V peak, rising or falling
  */
@@ -59,7 +59,7 @@ export function* driveSweep(
     sweep.current[i] = state.converged
       ? (state.collectorCurrent[0] ?? 0)
       : (sweep.current[i - 1] ?? 0);
-    yield i + 1;
+    yield (i + 1) / drives.length;
   }
   return sweep;
 }

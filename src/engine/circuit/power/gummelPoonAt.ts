@@ -11,7 +11,7 @@ export interface GummelPoonCard extends Omit<GummelPoon, 'temperature'> {
 }
 
 /** Temperature for which cards are meant, K. */
-export const CARD_TEMPERATURE = 300.15;
+const CARD_TEMPERATURE = 300.15;
 
 /**
  * The transistor at a temperature of its junction.

@@ -97,7 +97,7 @@ export const blankSurroundings = (harmonics: number) => ({
  *
  * @return open voltage at the base: for direct current in V, else over the driver's open voltage
  */
-export function baseSide({ bias, shunt, driver }: PowerCircuit, k: number) {
+function baseSide({ bias, shunt, driver }: PowerCircuit, k: number) {
   if (k === 0) {
     const share = 1 / (1 + bias.resistance / shunt);
     out.re = bias.resistance * share;

@@ -3,6 +3,9 @@ import type { PowerBudget } from './powerBudget.ts';
 import type { PowerCircuit } from './powerCircuit.ts';
 import type { PowerState } from './powerState.ts';
 
+/** What stands for a harmonic that isn't there, dB. */
+const NOTHING = -300;
+
 /** What a power stage does in its steady state, for people. */
 export interface PowerFigures {
   /** Power at the load, fundamental alone, W. */
@@ -98,6 +101,8 @@ const packed = (v: Float64Array) => Float64Array.of(v[0] ?? 0, ...v.subarray(2))
 function belowFundamental(v: Float64Array): number[] {
   const size = (k: number) => Math.hypot(v[2 * k] ?? 0, v[2 * k + 1] ?? 0);
   const out: number[] = [];
-  for (let k = 2; 2 * k < v.length; k += 1) out.push(20 * Math.log10(size(k) / size(1)));
+  for (let k = 2; 2 * k < v.length; k += 1) {
+    out.push(Math.max(NOTHING, 20 * Math.log10(size(k) / size(1))));
+  }
   return out;
 }
