@@ -26,6 +26,9 @@ const seenWith = (filter: ReadFilter, given: Partial<CarrierSeen>): CarrierSeen 
   coilQ: 50,
   crystals: 1,
   crystalOffset: 0,
+  chosen: null,
+  bag: null,
+  inFilter: null,
   ...given,
 });
 
@@ -201,5 +204,55 @@ describe('what is said', () => {
     expect(results.stockC).toBe(18e-12);
     expect(Math.abs((results.stockFrequency ?? 0) - (results.frequency ?? 0))).toBeLessThan(60);
     expect(results.trimmer).toContain('trimmer of');
+  });
+});
+
+describe('the carrier crystal out of the bag', () => {
+  const row = (label: string, fs: number, lm: number | null = null) => ({
+    line: 1,
+    label,
+    fs,
+    off: 0,
+    lm,
+    rm: null,
+    c0: null,
+    standing: 'counts' as const,
+    note: '',
+  });
+  const bag = [row('A', 7.2001e6), row('B', 7.2003e6, 31e-3), row('C', 7.2002e6, 29e-3)];
+  const work = (chosen: string, given: Partial<CarrierSeen> = {}) =>
+    workCarrier(seenWith(forty, { chosen, bag, ...given }));
+
+  test('one named is as one so many hertz off', () => {
+    const named = work('a').results;
+    const off = workCarrier(seenWith(forty, { crystalOffset: 100 })).results;
+    expect(named.seriesC).toBeCloseTo(off.seriesC ?? 0, 18);
+    expect(named.crystalFs).toBe(7.2001e6);
+  });
+
+  // Two crystals in parallel, each with its own arm: their admittances, written out.
+  test('two named, unlike, are pulled to where both together balance the load', () => {
+    const { results } = work('B C');
+    const { frequency, reactance, together } = results;
+    expect(together).toBe(2);
+    const w = 2 * Math.PI * (frequency ?? 0);
+    const arm = (fs: number, lm: number) => {
+      const x = w * lm * (1 - ((2 * Math.PI * fs) / w) ** 2);
+      return -1 / x;
+    };
+    const b = arm(7.2003e6, 31e-3) + arm(7.2002e6, 29e-3) + w * 2 * 4e-12;
+    expect(Math.abs((reactance ?? 0) / (-1 / b) - 1)).toBeLessThan(2e-3);
+  });
+
+  test('what is wrong with a name is said, and a crystal like the filter’s is taken', () => {
+    const like = workCarrier(seenWith(forty, {})).results.seriesC;
+    for (const chosen of ['Z', 'A A', 'A B C A']) {
+      const { results, problems } = work(chosen);
+      expect(problems[0]).toMatchObject({ field: 'carrier.chosen', weight: 'stops' });
+      expect(results.seriesC).toBe(like);
+    }
+    expect(work('A', { bag: null }).problems[0]?.says).toContain('no bag');
+    const inFilter = [{ position: 1, off: 0, label: 'A', fs: 7.2001e6, lm: 0, rm: 0, c0: 0 }];
+    expect(work('A', { inFilter }).problems[0]?.says).toContain('stands in the filter as well');
   });
 });

@@ -11,6 +11,7 @@ import { Say } from '../bound/Say.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read } from '../bound/Write.tsx';
 import { CarrierPicture } from './CarrierPicture.tsx';
+import { OwnCrystal } from './OwnCrystal.tsx';
 
 /** Where the carrier goes, what becomes of both sidebands, and how the crystal is pulled there. */
 export function CarrierSheet() {
@@ -123,13 +124,13 @@ export function CarrierSheet() {
           <Entry of="carrier.stray" />
           <Entry of="carrier.crystals" />
         </Fields>
-        <Disclosure summary="Transistor, coil and the crystal itself">
+        <OwnCrystal />
+        <Disclosure summary="Transistor and coil">
           <Fields>
             <Entry of="carrier.standing" />
             <Entry of="carrier.ft" />
             <Entry of="carrier.ccb" />
             <Entry of="carrier.coilQ" />
-            <Entry of="carrier.crystalOffset" />
           </Fields>
         </Disclosure>
       </Section>

@@ -1,4 +1,13 @@
-import { choice, count, curve, declare, quantity, table, words } from '../../fields/declare.ts';
+import {
+  choice,
+  count,
+  curve,
+  declare,
+  pasted,
+  quantity,
+  table,
+  words,
+} from '../../fields/declare.ts';
 import { ruleNames } from './ruleNames.ts';
 
 const audio = (label: string, symbol: string, help: string) =>
@@ -158,7 +167,7 @@ export const carrierFields = declare({
       symbol: 'n_x',
       range: [1, 3],
       default: 1,
-      help: 'Two or three of a kind side by side can be pulled further.',
+      help: 'Two or three of a kind side by side can be pulled further. Where crystals of the bag are named, these are they.',
     }),
     crystalOffset: quantity({
       label: 'This crystal against the filter’s',
@@ -168,7 +177,12 @@ export const carrierFields = declare({
       default: 0,
       typical: [-300, 300],
       digits: 3,
-      help: 'Series resonance of the carrier crystal less that of the filter crystals.',
+      help: 'Series resonance of the carrier crystal less that of the filter crystals. Not used where a crystal of the bag is named.',
+    }),
+    chosen: pasted({
+      label: 'Carrier crystal, from the bag',
+      longest: 60,
+      help: 'Its label, or two or three for crystals side by side. Blank: one like those of the filter.',
     }),
   },
   results: {
@@ -184,7 +198,40 @@ export const carrierFields = declare({
       symbol: 'f_up',
       unit: 'Hz',
       digits: 4,
-      help: 'Against the filter crystals’ fs. Below it if negative.',
+      help: 'Against the carrier crystal’s own fs. Below it if negative.',
+    }),
+    together: count({
+      label: 'Crystals in the oscillator',
+      symbol: 'n_x',
+      help: 'Side by side.',
+    }),
+    crystalFs: quantity({
+      label: 'Carrier crystal',
+      symbol: 'f_s',
+      unit: 'Hz',
+      digits: 7,
+      help: 'Series resonance of the crystal in the oscillator; of several side by side, what they make together.',
+    }),
+    crystalLm: quantity({
+      label: 'its Lm',
+      symbol: 'L_m',
+      unit: 'H',
+      digits: 4,
+      help: 'Motional inductance of one crystal; of several unlike ones, of as many alike that do the same.',
+    }),
+    crystalRm: quantity({
+      label: 'its Rm',
+      symbol: 'R_m',
+      unit: 'Ω',
+      digits: 3,
+      help: 'Motional resistance, in the same sense.',
+    }),
+    crystalC0: quantity({
+      label: 'its C0',
+      symbol: 'C_0',
+      unit: 'F',
+      digits: 3,
+      help: 'Holder capacitance, in the same sense.',
     }),
     attenuation: ratio(
       'Carrier below the passband',

@@ -3,6 +3,7 @@ import {
   dividerCapacitance,
   type OscillatorCrystal,
 } from '../../circuit/colpitts.ts';
+import type { OwnCrystal } from './ownCrystal.ts';
 import { reach } from './reach.ts';
 import type { CarrierSeen } from './seen.ts';
 import { baseCapacitance, transconductance } from './transistor.ts';
@@ -17,17 +18,23 @@ export interface Oscillator extends ReturnType<typeof reach> {
   readonly cpi: number;
 }
 
-/** The oscillator with a number of crystals side by side; as many as are given unless told. */
-export function oscillatorOf(seen: CarrierSeen, crystals = seen.crystals): Oscillator {
+type Parts = Pick<CarrierSeen, 'standing' | 'ambient' | 'ft' | 'ccb' | 'c1' | 'c2' | 'stray'>;
+
+/** The oscillator with its crystal, several side by side as one; as many as there are unless told. */
+export function oscillatorOf(
+  seen: Parts,
+  own: Pick<OwnCrystal, 'fs' | 'lm' | 'rm' | 'c0' | 'count'>,
+  crystals = own.count,
+): Oscillator {
   const gm = transconductance(seen.standing, seen.ambient);
   const cpi = baseCapacitance(gm, seen.ft, seen.ccb);
   const parts = { c1: seen.c1 + cpi, c2: seen.c2, base: seen.ccb + seen.stray };
   const c = dividerCapacitance(parts);
   const x = {
-    fs: seen.fs + seen.crystalOffset,
-    lm: seen.lm / crystals,
-    rm: seen.rm / crystals,
-    c0: seen.c0 * crystals,
+    fs: own.fs,
+    lm: own.lm / crystals,
+    rm: own.rm / crystals,
+    c0: own.c0 * crystals,
   };
   return { x, parts, c, gm, cpi, ...reach(x, c) };
 }

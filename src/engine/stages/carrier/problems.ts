@@ -2,6 +2,7 @@ import type { Problem, Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import type { carrierFields } from './fields.ts';
 import { type Oscillator, oscillatorOf } from './oscillator.ts';
+import { MOST, type OwnCrystal } from './ownCrystal.ts';
 import { facingEdge, SKIRT, type Skirt } from './placement.ts';
 import type { CarrierSeen } from './seen.ts';
 
@@ -10,6 +11,7 @@ interface Found {
   readonly placed: number | null;
   readonly skirt: Skirt;
   readonly oscillator: Oscillator;
+  readonly own: OwnCrystal;
   readonly results: Work<typeof carrierFields>['results'];
 }
 
@@ -54,7 +56,7 @@ function nowhere(seen: CarrierSeen, { placed, skirt }: Found): Problem {
 }
 
 /** The oscillator can't be pulled there. */
-function beyondReach(seen: CarrierSeen, { oscillator, skirt }: Found, f: number): Problem[] {
+function beyondReach(seen: CarrierSeen, { oscillator, own, skirt }: Found, f: number): Problem[] {
   const { low, high, bare, x } = oscillator;
   if (low === null || high === null || bare === null) {
     return [
@@ -73,7 +75,7 @@ function beyondReach(seen: CarrierSeen, { oscillator, skirt }: Found, f: number)
         weight: 'stops',
         says: `The carrier would have to be at ${hertz(f)}; this oscillator reaches ${hertz(high)} with 2 pF in series.`,
         try: [
-          ...moreCrystals(seen, f),
+          ...moreCrystals(seen, own, f),
           'What else helps: a crystal with a higher fs or less holder capacitance,',
           skirt.way === 1 ? 'the upper sideband, or a narrower filter.' : 'or another filter.',
         ].join(' '),
@@ -94,11 +96,11 @@ function beyondReach(seen: CarrierSeen, { oscillator, skirt }: Found, f: number)
 }
 
 /** Says whether another crystal side by side would reach. */
-function moreCrystals(seen: CarrierSeen, f: number): string[] {
-  if (seen.crystals >= 3) return [];
-  const more = oscillatorOf(seen, seen.crystals + 1);
+function moreCrystals(seen: CarrierSeen, own: OwnCrystal, f: number): string[] {
+  if (own.count >= MOST) return [];
+  const more = oscillatorOf(seen, own, own.count + 1);
   if (more.high === null || more.low === null || f > more.high || f < more.low) return [];
-  return [`${seen.crystals + 1} crystals in parallel would reach it.`];
+  return [`${own.count + 1} crystals in parallel would reach it.`];
 }
 
 /** What the ear and the other sideband say. */
@@ -143,7 +145,7 @@ function onTheSkirt(seen: CarrierSeen, { skirt, results }: Found): Problem[] {
 }
 
 /** Parts and starting. */
-function inTheOscillator(seen: CarrierSeen, { results, oscillator }: Found): Problem[] {
+function inTheOscillator(seen: CarrierSeen, { results, oscillator, own }: Found): Problem[] {
   const { startMargin, seriesC, hzPerPf, resistance } = results;
   const found: Problem[] = [];
   if (startMargin !== null && resistance !== null && startMargin < 3) {
@@ -160,8 +162,8 @@ function inTheOscillator(seen: CarrierSeen, { results, oscillator }: Found): Pro
       weight: 'warns',
       says: `With ${format(seriesC, 'F', 2)} in series each picofarad of wiring moves the carrier by ${format(hzPerPf * 1e-12, 'Hz', 2)}.`,
       try:
-        oscillator.x.c0 > 0 && seen.crystals < 3
-          ? `${seen.crystals === 1 ? 'Two' : 'Three'} crystals in parallel need less pulling.`
+        oscillator.x.c0 > 0 && own.count < MOST
+          ? `${own.count === 1 ? 'Two' : 'Three'} crystals in parallel need less pulling.`
           : 'Short leads, and a rigid trimmer.',
     });
   }

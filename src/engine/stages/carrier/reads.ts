@@ -1,11 +1,13 @@
-/** What Carrier reads: sideband and air, the crystal, the filter as it is, its own entries. */
+/** What Carrier reads: sideband and air, the bag, the filter and its crystals as they are, its own entries. */
 export const carrierReads = {
   wantedSideband: 'plan.sideband',
   ambient: 'plan.ambient',
-  fs: 'quartz.fs',
-  lm: 'quartz.lm',
-  rm: 'quartz.rm',
-  c0: 'quartz.c0',
+  bag: 'bag.rows?',
+  fs: 'filter.crystalFs',
+  lm: 'filter.crystalLm',
+  rm: 'filter.crystalRm',
+  c0: 'filter.crystalC0',
+  inFilter: 'filter.places?',
   ladder: 'filter.ladder',
   loss: 'filter.loss',
   low6: 'filter.low6',
@@ -25,4 +27,5 @@ export const carrierReads = {
   coilQ: 'carrier.coilQ',
   crystals: 'carrier.crystals',
   crystalOffset: 'carrier.crystalOffset',
+  chosen: 'carrier.chosen?',
 } as const;

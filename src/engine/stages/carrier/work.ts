@@ -4,6 +4,7 @@ import type { Work } from '../../fields/stage.ts';
 import type { carrierFields } from './fields.ts';
 import { edges, heard } from './heard.ts';
 import { clampToReach, type Oscillator, oscillatorOf } from './oscillator.ts';
+import { ownCrystal } from './ownCrystal.ts';
 import { attenuationAt, facingEdge, placements, SKIRT, type Skirt } from './placement.ts';
 import { problems } from './problems.ts';
 import { pulled } from './pulled.ts';
@@ -22,7 +23,8 @@ export function workCarrier(seen: CarrierSeen): Answer {
     offset: seen.offsetGiven,
     frequency: seen.frequencyGiven,
   });
-  const oscillator = oscillatorOf(seen);
+  const own = ownCrystal(seen);
+  const oscillator = oscillatorOf(seen, own);
   const placed = places[seen.rule];
   // A carrier far from the filter makes no sideband with it.
   const near = placed !== null && Math.abs(placed - facingEdge(skirt)) <= SKIRT;
@@ -36,7 +38,12 @@ export function workCarrier(seen: CarrierSeen): Answer {
       : [ruleRow(rule, f, skirt, oscillator)];
   });
   const results: Answer['results'] = {
-    ...heard(frequency, seen.fs, skirt),
+    ...heard(frequency, own.fs, skirt),
+    together: own.count,
+    crystalFs: own.fs,
+    crystalLm: own.lm,
+    crystalRm: own.rm,
+    crystalC0: own.c0,
     rules: rows,
     gm: oscillator.gm,
     cpi: oscillator.cpi,
@@ -46,7 +53,10 @@ export function workCarrier(seen: CarrierSeen): Answer {
     reachHigh: oscillator.high,
     ...pulled(outOfReach ? null : frequency, seen.coilQ, oscillator),
   };
-  return { results, problems: problems(seen, { placed, skirt, oscillator, results }) };
+  return {
+    results,
+    problems: [...own.problems, ...problems(seen, { placed, skirt, oscillator, own, results })],
+  };
 }
 
 function skirtOf({ ladder, loss, low3, high3, low6, high6, wantedSideband }: CarrierSeen): Skirt {

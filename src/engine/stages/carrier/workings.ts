@@ -2,6 +2,7 @@ import type { Ladder } from '../../circuit/ladder.ts';
 import { ladderFormulas } from '../../circuit/ladderFormulas.ts';
 import { gainAt } from '../../circuit/ladderGain.ts';
 import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
+import { crystalWorkings } from './crystalWorkings.ts';
 import type { carrierFields } from './fields.ts';
 import { LARGEST_COIL, LARGEST_PULL, LEAST_SERIES } from './reach.ts';
 import { TEST_TONE, VOICE, worstTone } from './tones.ts';
@@ -15,13 +16,11 @@ const arithmetic = 'arithmetic of a double-sideband modulator: products f ± ton
 
 /** The crystals of the oscillator, several side by side as one. */
 const crystal: Where = {
-  f_fs: 'quartz.fs',
-  f_dev: 'carrier.crystalOffset',
-  L_m: 'quartz.lm',
-  R_m: 'quartz.rm',
-  C_0: 'quartz.c0',
-  n_x: 'carrier.crystals',
-  f_s: step('f_fs + f_dev', 'Hz', 'series resonance of the carrier crystal'),
+  f_s: 'carrier.crystalFs',
+  L_m: 'carrier.crystalLm',
+  R_m: 'carrier.crystalRm',
+  C_0: 'carrier.crystalC0',
+  n_x: 'carrier.together',
 };
 
 function step(formula: string, unit: 'Hz' | 'Ω' | '1' | 'F' | 'A/V', says: string) {
@@ -273,11 +272,12 @@ function pull(look: Look, c: Where, symbol: string): Working {
 }
 
 export const carrierWorkings: StageWorkings<typeof carrierFields> = {
+  ...crystalWorkings,
   frequency: (look) => placed(look, look('carrier.rule'), 'carrier.frequency'),
   aboveFs: {
-    says: 'The distance that the crystal has to be pulled, if it is of the same fs.',
+    says: 'The distance that the crystal has to be pulled.',
     formula: 'f_c - f_s',
-    where: { f_c: 'carrier.frequency', f_s: 'quartz.fs' },
+    where: { f_c: 'carrier.frequency', f_s: 'carrier.crystalFs' },
     source: 'definition',
   },
   attenuation: attenuation('carrier.frequency'),
