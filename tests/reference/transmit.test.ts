@@ -139,10 +139,10 @@ test('levels of a five-watt chain add up', () => {
 
 // Source: closed form; half and double the resistance lose 0.51 dB, four times 1.94 dB.
 test('mismatch', () => {
-  expect(mismatchLoss(50, 50)).toBe(-10 * Math.log10(1));
-  expect(mismatchLoss(100, 50)).toBeCloseTo(0.5115, 4);
-  expect(mismatchLoss(50, 100)).toBeCloseTo(0.5115, 4);
-  expect(mismatchLoss(200, 50)).toBeCloseTo(1.9382, 4);
+  expect(mismatchLoss({ r: 50, c: 0 }, 50, 7e6)).toBe(-10 * Math.log10(1));
+  expect(mismatchLoss({ r: 100, c: 0 }, 50, 7e6)).toBeCloseTo(0.5115, 4);
+  expect(mismatchLoss({ r: 50, c: 0 }, 100, 7e6)).toBeCloseTo(0.5115, 4);
+  expect(mismatchLoss({ r: 200, c: 0 }, 50, 7e6)).toBeCloseTo(1.9382, 4);
 });
 
 // Source: P = V²/R, the table every bench has: dBm, V rms, V peak, V pp in 50 Ω, as printed.

@@ -9,6 +9,7 @@ import { Final } from './Final.tsx';
 import { Heat } from './Heat.tsx';
 import { Leftovers } from './Leftovers.tsx';
 import { Levels } from './Levels.tsx';
+import { OperatingPoints } from './OperatingPoints.tsx';
 import { Speech } from './Speech.tsx';
 
 /** From the microphone to the final, in the order of the signal. */
@@ -31,6 +32,7 @@ export function TransmitSheet() {
       <Speech />
       <Leftovers />
       <Amplifiers />
+      <OperatingPoints />
       <Final />
       <Heat />
       <Section

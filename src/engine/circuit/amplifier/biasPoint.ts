@@ -52,11 +52,21 @@ export const SATURATION = 0.2;
  *
  * @param card at the junction's temperature
  * @param temperature of the junction, K
+ * @param measured emitter current, A, where it is known: it then counts instead of the base resistors
  */
-export function biasPoint(r: BiasResistors, card: TransistorCard, temperature: number): BiasPoint {
+export function biasPoint(
+  r: BiasResistors,
+  card: TransistorCard,
+  temperature: number,
+  measured: number | null = null,
+): BiasPoint {
   const vt = VOLT_PER_KELVIN * temperature;
   const most = vt * Math.log(1 + MOST / card.is);
-  const vbe = bracketedRoot((v) => atVoltage(r, card, vt, v).left, 0, most, 1e-13);
+  const left = (v: number) => {
+    const at = atVoltage(r, card, vt, v);
+    return measured === null ? at.left : measured - at.ic - at.ib;
+  };
+  const vbe = bracketedRoot(left, 0, most, 1e-15);
   const { ib, ic, base, emitter, collector, vbc, inUpper } = atVoltage(r, card, vt, vbe);
   return {
     vbe,

@@ -12,10 +12,11 @@ export interface Factored {
 
 /** Room to factor a system of that many unknowns. */
 export function factored(size: number): Factored {
+  const room = new Float64Array(2 * size * size);
   return {
     size,
-    re: new Float64Array(size * size),
-    im: new Float64Array(size * size),
+    re: room.subarray(0, size * size),
+    im: room.subarray(size * size),
     rows: new Int16Array(size),
   };
 }

@@ -40,17 +40,19 @@ export interface Netlist {
  * @param capacity parts that it can hold
  */
 export function netlist(capacity = 64): Netlist {
-  const column = () => new Int16Array(capacity);
+  // One piece of memory for all columns of a kind: small arrays by the dozen are dear.
+  const room = new Int16Array(4 * capacity);
+  const column = (n: number) => room.subarray(n * capacity, (n + 1) * capacity);
   return {
     parts: 0,
     nodes: 0,
     partNames: [],
     nodeNames: [''],
     kind: new Uint8Array(capacity),
-    a: column(),
-    b: column(),
-    c: column(),
-    d: column(),
+    a: column(0),
+    b: column(1),
+    c: column(2),
+    d: column(3),
     value: new Float64Array(capacity),
   };
 }

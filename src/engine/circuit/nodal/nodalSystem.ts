@@ -45,11 +45,12 @@ export function nodalSystem(net: Netlist): NodalSystem {
       size += 1;
     }
   }
+  const room = new Float64Array(2 * size * size + size);
   const system = {
     size,
-    g: new Float64Array(size * size),
-    c: new Float64Array(size * size),
-    sources: new Float64Array(size),
+    g: room.subarray(0, size * size),
+    c: room.subarray(size * size, 2 * size * size),
+    sources: room.subarray(2 * size * size),
     branch,
   };
   stamp(net, system);

@@ -30,14 +30,16 @@ export function twoPort(
   resistor(net, ports[0], 0, ends[0], 'R_s');
   resistor(net, ports[1], 0, ends[1], 'R_L');
   const system = nodalSystem(net);
-  const blank = () => new Float64Array(system.size);
+  const { size } = system;
+  const room = new Float64Array(4 * size);
+  const part = (n: number) => room.subarray(n * size, (n + 1) * size);
   return {
     system,
     lu: factored(system.size),
     ports,
     ends,
-    first: { re: blank(), im: blank() },
-    second: { re: blank(), im: blank() },
+    first: { re: part(0), im: part(1) },
+    second: { re: part(2), im: part(3) },
     s: new Float64Array(8),
   };
 }

@@ -122,7 +122,7 @@ export const audioWorkings: Pick<StageWorkings<typeof receiveFields>, AudioKey> 
     says: 'Both amplifiers, carrier oscillator, preamplifier and the chip at rest.',
     formula: '2 * I_E + I_osc + I_pre + I_q_chip',
     where: {
-      I_E: 'transmit.amplifierCurrent',
+      I_E: 'transmit.amplifierStanding',
       I_osc: 'receive.oscillatorCurrent',
       I_pre: 'receive.preampCurrent',
       I_q_chip: chipIdle(look),

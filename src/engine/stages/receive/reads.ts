@@ -7,7 +7,7 @@ export const receiveReads = {
   noiseBandwidth: 'filter.noiseBandwidth',
   amplifierGain: 'transmit.amplifierGain',
   amplifierNoise: 'transmit.amplifierNoise',
-  amplifierCurrent: 'transmit.amplifierCurrent',
+  amplifierCurrent: 'transmit.amplifierStanding',
   detectorImpedance: 'transmit.modulatorImpedance',
   networkAllowed: 'transmit.network',
   networkLoss: 'output.loss?',

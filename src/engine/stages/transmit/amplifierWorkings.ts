@@ -1,101 +1,235 @@
-import type { Look, StageWorkings, Working } from '../../fields/workings.ts';
+import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import type { SmallName } from './biasSteps.ts';
 import type { transmitFields } from './fields.ts';
 import { milliwatt } from './levelWorkings.ts';
-import { BIAS_ALLOWANCE } from './smallStages.ts';
-import { clipFormula, outputFormula, type SmallName, stageSteps } from './stageSteps.ts';
+import { noiseSteps } from './noiseSteps.ts';
+import { portSteps } from './portSteps.ts';
+import { SWING_KEEPS } from './smallCircuits.ts';
+import type { StabilityScan } from './smallFields.ts';
+import { SCAN_FROM, SCAN_POINTS, SCAN_TO } from './stabilityScan.ts';
 
-const hybridPi =
-  'hybrid-pi model solved on its two nodes (Gray & Meyer, Analysis and Design of Analog Integrated Circuits, ch. 8)';
-const hybridAssumes =
-  'Only the size of the current gain counts, not its phase; Cob and the transistor’s own output resistance are left out.';
-
-const supplyAllowance = {
-  value: BIAS_ALLOWANCE,
-  unit: 'V',
-  says: 'kept by emitter bias and saturation; common practice, no source',
-} as const;
+const nodal = 'nodal analysis of the hybrid-pi model at the operating frequency';
 
 type AmplifierKey =
-  | 'amplifierGain'
-  | 'amplifierInput'
-  | 'amplifierOutput'
-  | 'amplifierNoise'
-  | 'amplifierClip'
-  | 'driverGain'
-  | 'driverInput'
-  | 'driverClip';
+  | `amplifier${'Gain' | 'Input' | 'InputC' | 'Output' | 'OutputC' | 'Noise' | 'Clip' | 'K' | 'KAt'}`
+  | 'secondOutput'
+  | `driver${'Gain' | 'Input' | 'InputC' | 'Source' | 'Output' | 'Clip' | 'K' | 'KAt'}`;
 
 /** The two-way amplifier and the driver. */
 export const amplifierWorkings: Pick<StageWorkings<typeof transmitFields>, AmplifierKey> = {
   amplifierGain: (look) => gainOf(look, 'amplifier'),
   driverGain: (look) => gainOf(look, 'driver'),
-  amplifierInput: (look) => inputOf(look, 'amplifier'),
-  driverInput: (look) => inputOf(look, 'driver'),
-  amplifierOutput: (look) => ({
-    says: 'The resistance looking into the collector, driven from the modulator’s impedance.',
-    formula: outputFormula('R_s'),
-    where: { ...stageSteps(look, 'amplifier'), R_s: 'transmit.modulatorImpedance' },
-    source: hybridPi,
-    assumes: hybridAssumes,
-  }),
+  amplifierInput: (look) =>
+    resistance(
+      look,
+      'first',
+      0,
+      'transmit.modulatorImpedance',
+      'The current that the source sends in, in phase with the voltage there.',
+    ),
+  amplifierInputC: (look) => capacitance(look, 'first', 0, 'transmit.modulatorImpedance'),
+  driverInput: (look) =>
+    resistance(
+      look,
+      'driver',
+      0,
+      'transmit.driverSource',
+      'The current that the source sends in, in phase with the voltage there.',
+    ),
+  driverInputC: (look) => capacitance(look, 'driver', 0, 'transmit.driverSource'),
+  amplifierOutput: (look) =>
+    resistance(
+      look,
+      'first',
+      1,
+      'transmit.amplifierLoad',
+      'Driven from the load’s side, with the modulator at the input.',
+    ),
+  amplifierOutputC: (look) => capacitance(look, 'first', 1, 'transmit.amplifierLoad'),
+  secondOutput: (look) =>
+    resistance(
+      look,
+      'second',
+      1,
+      'transmit.amplifierLoad',
+      'Driven from the load’s side, with its own input resistance as the source.',
+    ),
+  driverOutput: (look) =>
+    resistance(
+      look,
+      'driver',
+      1,
+      'transmit.finalInput',
+      'Driven from the final’s side of the transformer.',
+    ),
+  driverSource: {
+    says: 'The second amplifier’s output through the transformer that makes of the driver its load.',
+    formula: 'R_out2 * R_in_drv / R_L',
+    where: {
+      R_out2: 'transmit.secondOutput',
+      R_in_drv: 'transmit.driverInput',
+      R_L: 'transmit.amplifierLoad',
+    },
+    source: 'ideal transformer',
+  },
   amplifierNoise: (look) => ({
     says: 'The noise of both resistors, the base and both currents, as a share of the source’s own.',
     formula:
       '10 * log10(1 + R_L * ((r_b + R_E) * (1 / r_in - g_m * b)^2 + (1 + b)^2 / R_F + g_B * (((beta + 1) * r_e + beta * R_E) / r_in + g_m * (r_b + R_E) * b)^2 + g_C * (R_E / r_in + (1 - g_m * R_E) * b)^2))',
-    where: {
-      ...stageSteps(look, 'amplifier'),
-      q: { value: 1.602176634e-19, unit: 'C', says: 'elementary charge, exact' },
-      k: { value: 1.380649e-23, unit: 'J/K', says: 'Boltzmann’s constant, exact' },
-      T_0: { value: 290, unit: 'K', says: 'reference temperature' },
-      I_B: { formula: 'I_E / (h_FE + 1)', unit: 'A', says: 'base current' },
-      g_B: {
-        formula: 'q * I_B / (2 * k * T_0)',
-        unit: 'S',
-        says: 'shot noise of the base current as a conductance',
-      },
-      g_C: {
-        formula: 'q * (I_E - I_B) / (2 * k * T_0)',
-        unit: 'S',
-        says: 'shot noise of the collector current as a conductance',
-      },
-      b: {
-        formula: '(1 / R_L + 1 / r_in + 1 / R_F) / (g_m - 1 / R_F)',
-        unit: '1',
-        says: 'what a current at the collector is worth at the base',
-      },
-    },
+    where: noiseSteps(look),
     source: 'hybrid-pi model with thermal and shot noise (Gray & Meyer, ch. 11)',
-    assumes: `${hybridAssumes} The source equals the load.`,
+    assumes:
+      'For noise only the size of the current gain counts; capacitances and base resistors are left out. The source equals the load.',
   }),
   amplifierClip: (look) => clipOf(look, 'amplifier'),
   driverClip: (look) => clipOf(look, 'driver'),
+  amplifierK: (look) => stabilityOf(look, 'amplifier'),
+  driverK: (look) => stabilityOf(look, 'driver'),
+  amplifierKAt: (look) => placeOf(look, 'amplifier'),
+  driverKAt: (look) => placeOf(look, 'driver'),
 };
 
+const circuitOf = (name: SmallName) => (name === 'amplifier' ? 'first' : 'driver');
+const loadOf = (name: SmallName) =>
+  name === 'amplifier' ? 'transmit.amplifierLoad' : 'transmit.finalInput';
+
 const gainOf = (look: Look, name: SmallName): Working => ({
-  says: 'Power in the load over power into the base: the voltage gain squared times input over load.',
-  formula: '10 * log10(A_v^2 * R_i / R_L)',
-  where: stageSteps(look, name),
-  source: hybridPi,
-  assumes: hybridAssumes,
-});
-
-const inputOf = (look: Look, name: SmallName): Working => ({
-  says: 'The base branch, and beside it the feedback resistor made smaller by the gain across it.',
-  formula: 'R_i',
-  where: stageSteps(look, name),
-  source: hybridPi,
-  assumes: hybridAssumes,
-});
-
-const clipOf = (look: Look, name: SmallName): Working => ({
-  says: 'The collector’s peak voltage where the current has swung down to nothing, or the supply is used up, whichever comes first.',
-  formula: `10 * log10(${clipFormula()} / P_ref)`,
+  says: 'Power in the load over power into the input.',
+  formula: '10 * log10((x_out^2 + y_out^2) / R_L * R_i / (x_in^2 + y_in^2))',
   where: {
-    ...stageSteps(look, name),
-    V_cc: 'plan.supply',
-    V_b: supplyAllowance,
-    P_ref: milliwatt,
+    ...portSteps(look, circuitOf(name), 0, ['in', 'out']),
+    R_L: loadOf(name),
+    R_i: `transmit.${name}Input`,
   },
-  source: 'load line of a class-A stage',
-  assumes: 'The collector is fed through a transformer or choke.',
+  source: nodal,
+});
+
+/** Resistance in parallel at an end, from what its closing resistor with 1 V behind it sends in. */
+function resistance(
+  look: Look,
+  circuit: 'first' | 'second' | 'driver',
+  driven: 0 | 1,
+  end: string,
+  says: string,
+): Working {
+  const at = driven === 0 ? 'in' : 'out';
+  return {
+    says,
+    formula: `1 / (U_1 * x_${at} / (R_x * (x_${at}^2 + y_${at}^2)) - 1 / R_x)`,
+    where: { ...portSteps(look, circuit, driven, [at]), R_x: end },
+    source: nodal,
+  };
+}
+
+function capacitance(
+  look: Look,
+  circuit: 'first' | 'second' | 'driver',
+  driven: 0 | 1,
+  end: string,
+): Working {
+  const at = driven === 0 ? 'in' : 'out';
+  return {
+    says: 'The current in quadrature with the voltage there, as a capacitance.',
+    formula: `-U_1 * y_${at} / (2 * pi * f_0 * R_x * (x_${at}^2 + y_${at}^2))`,
+    where: { ...portSteps(look, circuit, driven, [at]), R_x: end, f_0: 'plan.nominal' },
+    source: nodal,
+  };
+}
+
+interface ModelRow {
+  readonly gm: number | null;
+  readonly ro: number | null;
+}
+interface BiasRow {
+  readonly ic: number;
+  readonly vc: number;
+  readonly ve: number;
+}
+
+function clipOf(look: Look, name: SmallName): Working {
+  const models = look('transmit.models') as readonly ModelRow[];
+  const biases = look('transmit.biases') as readonly BiasRow[];
+  const model = models[name === 'amplifier' ? 0 : 2];
+  const bias = biases[name === 'amplifier' ? 0 : 3];
+  const points = 'from the operating points';
+  return {
+    says: 'How far collector current and collector voltage may swing before the one is down to nothing or the other to what the transistor keeps; whichever comes first.',
+    formula:
+      '10 * log10(min(I_C / I_1, (V_C - V_E - V_k) / V_1)^2 * (x_out^2 + y_out^2) / (2 * R_L) / P_ref)',
+    where: {
+      ...portSteps(look, circuitOf(name), 0, ['out', 'n', 'c', 'e']),
+      g_m: { value: model?.gm ?? 0, unit: 'S', says: 'slope, from the table of models' },
+      r_o: {
+        value: model?.ro ?? 0,
+        unit: 'Ω',
+        says: 'output resistance, from the table of models',
+      },
+      I_C: { value: bias?.ic ?? 0, unit: 'A', says: `collector current, ${points}` },
+      V_C: { value: bias?.vc ?? 0, unit: 'V', says: `collector voltage, ${points}` },
+      V_E: { value: bias?.ve ?? 0, unit: 'V', says: `emitter voltage, ${points}` },
+      V_k: {
+        value: SWING_KEEPS,
+        unit: 'V',
+        says: 'kept by the transistor; common practice, no source',
+      },
+      I_1: {
+        formula:
+          'sqrt((g_m * (x_n - x_e) + (x_c - x_e) / r_o)^2 + (g_m * (y_n - y_e) + (y_c - y_e) / r_o)^2)',
+        unit: 'A',
+        says: 'collector current for one volt behind the source',
+      },
+      V_1: {
+        formula: 'sqrt((x_c - x_e)^2 + (y_c - y_e)^2)',
+        unit: 'V',
+        says: 'collector–emitter voltage for one volt behind the source',
+      },
+      R_L: loadOf(name),
+      P_ref: milliwatt,
+    },
+    source: 'load line of a class-A stage, by nodal analysis',
+  };
+}
+
+const scanOf = (look: Look, name: SmallName): StabilityScan =>
+  (look('transmit.stability') as Readonly<Record<SmallName, StabilityScan>>)[name];
+
+function stabilityOf(look: Look, name: SmallName): Working {
+  const { s } = scanOf(look, name);
+  const where: Record<string, Bound> = {};
+  ['11', '12', '21', '22'].forEach((pair, i) => {
+    const says = `s${pair} at that frequency, by nodal analysis`;
+    where[`a_${pair}`] = { value: s[2 * i] ?? 0, unit: '1', says: `real part of ${says}` };
+    where[`b_${pair}`] = { value: s[2 * i + 1] ?? 0, unit: '1', says: `imaginary part of ${says}` };
+  });
+  where.p = { formula: 'a_12 * a_21 - b_12 * b_21', unit: '1', says: 'real part of s12·s21' };
+  where.q = { formula: 'a_12 * b_21 + b_12 * a_21', unit: '1', says: 'imaginary part of s12·s21' };
+  where.d_re = {
+    formula: 'a_11 * a_22 - b_11 * b_22 - p',
+    unit: '1',
+    says: 'real part of s11·s22 − s12·s21',
+  };
+  where.d_im = {
+    formula: 'a_11 * b_22 + b_11 * a_22 - q',
+    unit: '1',
+    says: 'imaginary part of s11·s22 − s12·s21',
+  };
+  return {
+    says: 'How much less than everything comes back, over what goes round.',
+    formula: '(1 - a_11^2 - b_11^2 - a_22^2 - b_22^2 + d_re^2 + d_im^2) / (2 * sqrt(p^2 + q^2))',
+    where,
+    source: 'J. M. Rollett, Stability and Power-Gain Invariants of Linear Twoports, 1962',
+    assumes: `Looked for at ${SCAN_POINTS} frequencies; above some hundred megahertz the model of the transistor is rough and the wiring counts.`,
+  };
+}
+
+const placeOf = (look: Look, name: SmallName): Working => ({
+  says: 'Of the frequencies looked at, evenly spaced in octaves, the one where the factor is least.',
+  formula: 'f_a * (f_b / f_a)^(i / N)',
+  where: {
+    f_a: { value: SCAN_FROM, unit: 'Hz', says: 'lower end of the search' },
+    f_b: { value: SCAN_TO, unit: 'Hz', says: 'upper end of the search' },
+    i: { value: scanOf(look, name).least, unit: '1', says: 'steps up from there to the least' },
+    N: { value: SCAN_POINTS - 1, unit: '1', says: 'steps in all' },
+  },
+  source: 'search over a list',
 });

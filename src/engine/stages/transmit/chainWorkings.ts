@@ -1,9 +1,8 @@
 import { THERMAL_VOLTAGE } from '../../circuit/feedbackAmplifier.ts';
-import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import type { Bound, StageWorkings, Working } from '../../fields/workings.ts';
 import { MODULATOR_MARGIN } from './chainRows.ts';
 import type { transmitFields } from './fields.ts';
 import { gainsFrom, milliwatt, mismatch } from './levelWorkings.ts';
-import { outputFormula, stageSteps } from './stageSteps.ts';
 
 type ChainKey = Extract<keyof StageWorkings<typeof transmitFields>, `chain.${string}`>;
 
@@ -42,7 +41,7 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
       source: 'as designed',
     };
   },
-  'chain.source': (look, index) => sourceOf(look, index),
+  'chain.source': (_, index) => sourceOf(index),
   'chain.gain': (_, index) => gainOf(index),
   'chain.toAntenna': (_, index) => onwardOf(index),
   'chain.clip': (_, index) => clipOf(index),
@@ -174,30 +173,14 @@ function clipOf(index: number): Working {
   return { says, formula, where, source: 'load line; common practice, no source' };
 }
 
-function sourceOf(look: Look, index: number): Working {
-  const source = 'hybrid-pi model; ideal transformers';
+function sourceOf(index: number): Working {
+  const source = 'nodal analysis of the hybrid-pi model';
   const plain = (symbol: string, path: string, says: string): Working => ({
     says,
     formula: symbol,
     where: { [symbol]: path },
     source,
   });
-  const second = { R_s: 'transmit.amplifierInput', ...stageSteps(look, 'amplifier') };
-  const through: Record<string, Bound> = {
-    ...second,
-    R_o2: { formula: outputFormula('R_s'), unit: 'Ω', says: 'second amplifier’s output' },
-    R_in_drv: 'transmit.driverInput',
-    R_s3: {
-      formula: 'R_o2 * R_in_drv / R_L',
-      unit: 'Ω',
-      says: 'source at the driver, through its transformer',
-    },
-  };
-  const driver: Record<string, Bound> = {
-    ...through,
-    ...stageSteps(look, 'driver', '3'),
-    R_o3: { formula: outputFormula('R_s3', '3'), unit: 'Ω', says: 'driver’s output' },
-  };
   switch (index) {
     case 1:
       return {
@@ -230,28 +213,26 @@ function sourceOf(look: Look, index: number): Working {
         'The filter through its transformer, which is wound to match.',
       );
     case 8:
-      return {
-        says: 'The second amplifier’s output, driven from its matching source.',
-        formula: 'R_o2',
-        where: through,
-        source,
-      };
+      return plain(
+        'R_out2',
+        'transmit.secondOutput',
+        'The second amplifier’s output, driven from its matching source.',
+      );
     case 9:
-      return {
-        says: 'The second amplifier through its transformer.',
-        formula: 'R_s3',
-        where: through,
-        source,
-      };
+      return plain('R_s_drv', 'transmit.driverSource', 'The second amplifier, transformed.');
     case 10:
-      return { says: 'The driver’s output.', formula: 'R_o3', where: driver, source };
-    case 11:
       return {
-        says: 'The driver through its transformer.',
-        formula: 'R_o3 * R_base / R_L3',
-        where: { ...driver, R_base: 'transmit.finalInput' },
+        says: 'The driver’s output, seen from the collector’s side of its transformer.',
+        formula: 'R_out_drv * R_L_drv / R_base',
+        where: {
+          R_out_drv: 'transmit.driverOutput',
+          R_L_drv: 'transmit.driverLoad',
+          R_base: 'transmit.finalInput',
+        },
         source,
       };
+    case 11:
+      return plain('R_out_drv', 'transmit.driverOutput', 'The driver through its transformer.');
     default:
       return plain('R_o', 'transmit.outputImpedance', 'The final’s own output resistance.');
   }

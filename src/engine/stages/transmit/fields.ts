@@ -3,6 +3,7 @@ import { chain, couplings } from './chainFields.ts';
 import { heatResults } from './heatFields.ts';
 import { transmitInputs } from './inputs.ts';
 import { powerResults } from './powerFields.ts';
+import { smallResults } from './smallFields.ts';
 
 /** From the microphone to the antenna: levels, headroom, the final and its heat. */
 export const transmitFields = declare({
@@ -70,7 +71,7 @@ export const transmitFields = declare({
       symbol: 'R_in',
       unit: 'Ω',
       digits: 3,
-      help: 'With its load in place.',
+      help: 'With its load in place; the capacitance beside it is in parallel.',
     }),
     amplifierOutput: quantity({
       label: 'Its output resistance',
@@ -105,7 +106,7 @@ export const transmitFields = declare({
       symbol: 'G_drv',
       unit: 'dB',
       digits: 3,
-      help: 'Power in its load over power into it.',
+      help: 'Power in the final’s base over power into the driver, the transformer’s losses counted.',
     }),
     driverInput: quantity({
       label: 'Driver’s input resistance',
@@ -160,6 +161,7 @@ export const transmitFields = declare({
       digits: 2,
       help: 'For the voice tone that the filter holds back least.',
     }),
+    ...smallResults,
     ...powerResults,
     ...heatResults,
   },

@@ -9,8 +9,12 @@ import { powerStage } from './powerStage.ts';
 import type { TransmitSeen } from './seen.ts';
 import { sinkAdvice } from './sinkAdvice.ts';
 
-/** Final: load, currents, heat, limits. */
-export function workFinal(seen: TransmitSeen) {
+/**
+ * Final: load, currents, heat, limits.
+ *
+ * @param driverStanding the driver’s standing current, A: its heat is among the limits
+ */
+export function workFinal(seen: TransmitSeen, driverStanding: number) {
   const final = finalFigures(seen);
   const stage = powerStage(seen);
   const { speechCurrent, ...warmth } = heat({ ...seen, ...stage });
@@ -31,6 +35,7 @@ export function workFinal(seen: TransmitSeen) {
   const hfe = transistors[seen.finalDevice].hfe[1];
   const currentGainThere = currentGain(hfe, final.transition, seen.frequency);
   const limits = limitRows(seen, final, {
+    driverStanding,
     peakCurrent: stage.peakCurrent,
     junction,
     junctionTone,

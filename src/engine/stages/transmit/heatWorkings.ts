@@ -194,7 +194,7 @@ function usedOf(look: Look, key: LimitKey): Working {
       'The driver turns all it draws into heat while you pause.',
       'I_drv * V_cc * R_ja / (T_ok - T_a)',
       {
-        I_drv: 'transmit.driverCurrent',
+        I_drv: 'transmit.driverStanding',
         V_cc: 'plan.supply',
         R_ja: {
           value: driver.toAmbient,

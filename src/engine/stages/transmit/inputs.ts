@@ -1,4 +1,5 @@
 import { amplifierInputs } from './amplifierInputs.ts';
+import { driverInputs } from './driverInputs.ts';
 import { heatInputs } from './heatInputs.ts';
 import { powerInputs } from './powerInputs.ts';
 import { speechInputs } from './speechInputs.ts';
@@ -7,6 +8,7 @@ import { speechInputs } from './speechInputs.ts';
 export const transmitInputs = {
   ...speechInputs,
   ...amplifierInputs,
+  ...driverInputs,
   ...powerInputs,
   ...heatInputs,
 } as const;

@@ -15,11 +15,19 @@ export function levelPlan(gains: readonly number[], last: number) {
 }
 
 /**
- * Loss between a source and a load that don't match, dB: 1 − ((RL − RS)/(RL + RS))².
+ * Loss between a resistive source and a load that don't match, dB: the load takes
+ * 4·GS·GL/((GS + GL)² + BL²) of what the source could give.
  *
- * @param load Ω
+ * @param load resistance Ω and capacitance F in parallel
  * @param source Ω
+ * @param frequency Hz
  */
-export function mismatchLoss(load: number, source: number): number {
-  return -10 * Math.log10(1 - ((load - source) / (load + source)) ** 2);
+export function mismatchLoss(
+  load: { readonly r: number; readonly c: number },
+  source: number,
+  frequency: number,
+): number {
+  const total = 1 / source + 1 / load.r;
+  const b = 2 * Math.PI * frequency * load.c;
+  return -10 * Math.log10(4 / (source * load.r) / (total * total + b * b));
 }

@@ -20,8 +20,11 @@ export const onward: readonly (readonly [string, string])[] = [
 export const mismatch: Readonly<Record<string, Bound>> = {
   R_in: 'transmit.amplifierInput',
   R_mod: 'transmit.modulatorImpedance',
+  C_in: 'transmit.amplifierInputC',
+  f_0: 'plan.nominal',
   L_mis: {
-    formula: '-10 * log10(1 - ((R_in - R_mod) / (R_in + R_mod))^2)',
+    formula:
+      '-10 * log10(4 / (R_in * R_mod) / ((1 / R_in + 1 / R_mod)^2 + (2 * pi * f_0 * C_in)^2))',
     unit: 'dB',
     says: 'lost because pad and amplifier don’t match',
   },

@@ -38,7 +38,7 @@ export function workLevels(
   const audioVolts = voltsOfDbm(audioLevel, 'Vrms', seen.modulatorImpedance);
   const micGain = dbOfVoltageRatio(audioVolts / seen.micLevel);
   const over = seen.micFitted === null ? 0 : seen.micFitted - micGain;
-  const filterSource = (small.first.output * ends) / seen.amplifierLoad;
+  const filterSource = (small.first.output.r * ends) / seen.amplifierLoad;
   const chain = chainRows(seen, small, {
     ...power,
     ends,
@@ -55,8 +55,8 @@ export function workLevels(
   const couplings = (
     [
       ['First amplifier to filter', seen.amplifierLoad, ends],
-      ['Filter to second amplifier', ends, small.first.input],
-      ['Second amplifier to driver', seen.amplifierLoad, small.driver.input],
+      ['Filter to second amplifier', ends, small.first.input.r],
+      ['Second amplifier to driver', seen.amplifierLoad, small.driver.input.r],
       ['Driver to final', seen.driverLoad, seen.finalInput],
     ] as const
   ).map(([place, collector, following]) => ({

@@ -44,6 +44,7 @@ export function limitRows(
   seen: TransmitSeen,
   final: FinalFigures,
   stands: {
+    readonly driverStanding: number;
     readonly peakCurrent: number;
     readonly junction: number;
     readonly junctionTone: number;
@@ -52,7 +53,7 @@ export function limitRows(
   },
 ): Row[] {
   const driver = transistors[seen.driverDevice];
-  const rise = seen.driverCurrent * seen.supply * driver.toAmbient;
+  const rise = stands.driverStanding * seen.supply * driver.toAmbient;
   const figures: Record<LimitKey, readonly [number, number, Unit]> = {
     voltage: [2 * seen.supply - seen.saturation, final.limitVce, 'V'],
     antennaOff: [ANTENNA_OFF * seen.supply, final.limitVce, 'V'],

@@ -1,54 +1,8 @@
 import { choice, quantity } from '../../fields/declare.ts';
-import { finalTransistors, smallTransistors } from './transistorOptions.ts';
+import { finalTransistors } from './transistorOptions.ts';
 
-/** Driver and final. */
+/** The final. */
 export const powerInputs = {
-  driverDevice: choice({
-    label: 'Driver transistor',
-    options: smallTransistors,
-    default: 'n2222',
-    help: 'Works in class A: its current stands whether you speak or not.',
-  }),
-  driverCurrent: quantity({
-    label: 'Driver’s standing current',
-    symbol: 'I_drv',
-    unit: 'A',
-    range: [1e-3, 0.5],
-    default: 30e-3,
-    typical: [10e-3, 80e-3],
-    digits: 2,
-    help: 'With the load it limits the power that the final can be given.',
-  }),
-  driverEmitter: quantity({
-    label: 'Driver’s emitter resistor',
-    symbol: 'R_E_drv',
-    unit: 'Ω',
-    range: [0, 500],
-    default: 10,
-    typical: [2, 30],
-    digits: 2,
-    help: 'The part that no capacitor bridges.',
-  }),
-  driverFeedback: quantity({
-    label: 'Driver’s feedback resistor',
-    symbol: 'R_F_drv',
-    unit: 'Ω',
-    range: [50, 100e3],
-    default: 1000,
-    typical: [300, 5000],
-    digits: 2,
-    help: 'From collector to base for the signal.',
-  }),
-  driverLoad: quantity({
-    label: 'Load at the driver’s collector',
-    symbol: 'R_L_drv',
-    unit: 'Ω',
-    range: [20, 5000],
-    default: 390,
-    typical: [50, 500],
-    digits: 2,
-    help: 'What its transformer makes of the final’s base. Supply voltage over standing current is about right.',
-  }),
   finalDevice: choice({
     label: 'Final transistor',
     options: finalTransistors,

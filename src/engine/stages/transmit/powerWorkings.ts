@@ -16,8 +16,8 @@ const half = {
 } as const satisfies Record<string, Bound>;
 
 const others = {
-  I_drv: 'transmit.driverCurrent',
-  I_E: 'transmit.amplifierCurrent',
+  I_drv: 'transmit.driverStanding',
+  I_E: 'transmit.amplifierStanding',
   I_mic: 'transmit.micCurrent',
 } as const;
 

@@ -1,57 +1,226 @@
+import { hybridPiOff, transitionOf } from '../../circuit/amplifier/hybridPi.ts';
+import { currentGain, feedbackAmplifier } from '../../circuit/feedbackAmplifier.ts';
+import { transistors } from '../../data/devices.ts';
+import type { Problem } from '../../fields/stage.ts';
 import { dbOfPowerRatio } from '../../quantity/decibel.ts';
+import { format } from '../../quantity/format.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
+import { amplifierInputs } from './amplifierInputs.ts';
+import { driverInputs } from './driverInputs.ts';
+import { nodeRows } from './nodeRows.ts';
 import type { TransmitSeen } from './seen.ts';
-import { type SmallStage, smallStage } from './smallStages.ts';
+import { type AtRest, smallBias } from './smallBias.ts';
+import { type SolvedStage, solveAmplifier, solveDriver } from './smallCircuits.ts';
+import { stabilityScan } from './stabilityScan.ts';
 
-/** The small stages in the transmitter's order, each between what really stands beside it. */
-export function smallFigures(seen: TransmitSeen) {
-  const amplifier = twoWay(seen);
-  const first = smallStage(amplifier, seen.modulatorImpedance);
+/**
+ * The small stages in the transmitter's order, each between what really stands beside it. The last
+ * answer is kept: most changes of a rig leave these stages alone.
+ */
+export function smallFigures(seen: TransmitSeen): ReturnType<typeof figuresOf> {
+  if (!last || smallKeys.some((key) => !Object.is(last?.seen[key], seen[key]))) {
+    last = { seen, figures: figuresOf(seen) };
+  }
+  return last.figures;
+}
+
+let last: { readonly seen: TransmitSeen; readonly figures: ReturnType<typeof figuresOf> } | null =
+  null;
+
+/** All that the small stages depend on. */
+const smallKeys = [
+  ...(Object.keys({ ...amplifierInputs, ...driverInputs }) as (
+    | keyof typeof amplifierInputs
+    | keyof typeof driverInputs
+  )[]),
+  'modulatorImpedance',
+  'finalInput',
+  'supply',
+  'frequency',
+  'ambient',
+] as const;
+
+function figuresOf(seen: TransmitSeen) {
+  const bias = smallBias(seen);
+  const stop = notAtWork(bias);
+  if (stop) return { stop };
+  const first = solveAmplifier(seen, bias.amplifier, 'first', seen.modulatorImpedance);
+  if (!works(first)) return { stop: noGain('amplifierFeedback') };
   // Behind the filter, its transformer is wound for the input resistance, so that the source equals it.
-  const second = smallStage(amplifier, first.input);
-  const receiving = smallStage(amplifier, seen.amplifierLoad);
-  const driverStage: SmallStage = {
-    device: seen.driverDevice,
-    current: seen.driverCurrent,
-    emitter: seen.driverEmitter,
-    feedback: seen.driverFeedback,
-    load: seen.driverLoad,
-    frequency: seen.frequency,
-    supply: seen.supply,
-  };
-  // The input resistance doesn't depend on the source: any will do to find it.
-  const driverInput = smallStage(driverStage, seen.amplifierLoad).input;
-  const driverSource = (second.output * driverInput) / seen.amplifierLoad;
-  const driver = smallStage(driverStage, driverSource);
+  const second = solveAmplifier(seen, bias.amplifier, 'second', first.input.r);
+  // The input doesn't depend on the source: any will do to find it.
+  const trial = solveDriver(seen, bias.driver, seen.amplifierLoad);
+  if (!works(second)) return { stop: noGain('amplifierFeedback') };
+  if (!works(trial)) return { stop: noGain('driverFeedback') };
+  const driverSource = (second.output.r * trial.input.r) / seen.amplifierLoad;
+  const driver = solveDriver(seen, bias.driver, driverSource);
+  if (!works(driver)) return { stop: noGain('driverFeedback') };
+  const drives = [...first.drives, second.drives[1], ...driver.drives];
+  const stability = { amplifier: stabilityScan(first.two), driver: stabilityScan(driver.two) };
+  const { amplifier: ofAmplifier, driver: ofDriver } = stability;
   return {
+    stop: null,
     first,
     second,
     driver,
-    driverSource,
-    baseSource: (driver.output * seen.finalInput) / seen.driverLoad,
-    /** False where a feedback resistor is so small that the stage no longer amplifies. */
-    amplifies: first.voltageGain < 0 && driver.voltageGain < 0,
+    problems: wanders(bias, stability),
     results: {
+      biases: [...bias.amplifier.rows, ...bias.driver.rows],
+      models: modelRows(bias),
+      circuits: drives,
+      nodes: nodeRows(drives),
+      stability,
+      amplifierStanding: standing(bias.amplifier),
       amplifierGain: dbOfPowerRatio(first.powerGain),
-      amplifierInput: first.input,
-      amplifierOutput: first.output,
-      amplifierNoise: dbOfPowerRatio(receiving.noiseFactor),
+      amplifierInput: first.input.r,
+      amplifierInputC: first.input.c,
+      amplifierOutput: first.output.r,
+      amplifierOutputC: first.output.c,
+      secondOutput: second.output.r,
+      amplifierNoise: dbOfPowerRatio(noise(seen, standing(bias.amplifier))),
       amplifierClip: dbmOfWatts(first.clip),
+      amplifierK: ofAmplifier.k[ofAmplifier.least] ?? null,
+      amplifierKAt: ofAmplifier.frequency[ofAmplifier.least] ?? null,
+      driverStanding: standing(bias.driver),
       driverGain: dbOfPowerRatio(driver.powerGain),
-      driverInput,
+      driverInput: driver.input.r,
+      driverInputC: driver.input.c,
+      driverSource,
+      driverOutput: driver.output.r,
       driverClip: dbmOfWatts(driver.clip),
+      driverK: ofDriver.k[ofDriver.least] ?? null,
+      driverKAt: ofDriver.frequency[ofDriver.least] ?? null,
     },
   };
 }
 
-export type SmallFigures = ReturnType<typeof smallFigures>;
+export type SmallFigures = Extract<ReturnType<typeof smallFigures>, { stop: null }>;
 
-const twoWay = (seen: TransmitSeen): SmallStage => ({
-  device: seen.amplifierDevice,
-  current: seen.amplifierCurrent,
-  emitter: seen.amplifierEmitter,
-  feedback: seen.amplifierFeedback,
-  load: seen.amplifierLoad,
-  frequency: seen.frequency,
-  supply: seen.supply,
+const standing = ({ point }: AtRest): number => point.collectorCurrent + point.baseCurrent;
+
+/** It amplifies the right way round, and both ends take power. */
+const works = (stage: SolvedStage | null): stage is SolvedStage =>
+  stage !== null &&
+  stage.voltageGain < 0 &&
+  stage.powerGain > 0 &&
+  stage.input.r > 0 &&
+  stage.output.r > 0 &&
+  stage.clip > 0;
+
+/** A stage whose transistor is saturated, or has no current to speak of. */
+function notAtWork(bias: ReturnType<typeof smallBias>): Problem | null {
+  for (const name of ['amplifier', 'driver'] as const) {
+    const { point } = bias[name];
+    const which = name === 'amplifier' ? 'The amplifiers beside the filter' : 'The driver';
+    if (point.vce < LEAST_VOLTAGE) {
+      return {
+        field: `transmit.${name}Upper`,
+        weight: 'stops',
+        says: `${which}: between collector and emitter only ${format(Math.max(0, point.vce), 'V', 2)} would be left, too little to amplify.`,
+        try: 'A larger upper base resistor, more emitter resistance, or less in the collector’s feed.',
+      };
+    }
+    if (point.collectorCurrent < LEAST_CURRENT) {
+      return {
+        field: `transmit.${name}Lower`,
+        weight: 'stops',
+        says: `${which}: with these resistors no current flows.`,
+        try: 'A smaller upper or a larger lower base resistor.',
+      };
+    }
+  }
+  return null;
+}
+
+/** Below these a stage isn't one: V, A. Common practice, no source. */
+const LEAST_VOLTAGE = 0.6;
+const LEAST_CURRENT = 1e-5;
+
+const noGain = (key: 'amplifierFeedback' | 'driverFeedback'): Problem => ({
+  field: `transmit.${key}`,
+  weight: 'stops',
+  says: 'With these parts the signal goes through the feedback resistor and not through the transistor.',
+  try: 'A larger feedback resistor, a smaller emitter resistor, or larger capacitors and windings.',
 });
+
+/** Currents that depend on luck and weather, and stages that may oscillate. */
+function wanders(
+  bias: ReturnType<typeof smallBias>,
+  stability: Readonly<Record<'amplifier' | 'driver', ReturnType<typeof stabilityScan>>>,
+): Problem[] {
+  const problems: Problem[] = [];
+  for (const name of ['amplifier', 'driver'] as const) {
+    const [, low, high] = bias[name].rows;
+    const [least, most] = [low?.ic ?? 0, high?.ic ?? 0];
+    const which = name === 'amplifier' ? 'The amplifiers beside the filter' : 'The driver';
+    if (most > 2 * least) {
+      problems.push({
+        field: `transmit.${name}Bridged`,
+        weight: 'warns',
+        says: `${which}: the current may be anything from ${format(least, 'A', 2)} to ${format(most, 'A', 2)}, as the transistor and the weather will have it.`,
+        try: 'Smaller base resistors and more emitter resistance, or choose the transistor by measuring.',
+      });
+    }
+    const { gives } = stability[name];
+    if (gives !== null) {
+      problems.push({
+        field: `transmit.${name}Feedback`,
+        weight: 'warns',
+        says: `${which}: near ${format(gives, 'Hz', 2)} more comes back out of an end than goes in. It may oscillate.`,
+        try: 'A smaller feedback resistor, a larger one in the emitter, or a resistor of some ohms in series with the base.',
+      });
+    }
+  }
+  return problems;
+}
+
+/** The small-signal models, the sleeping transistor's among them. */
+function modelRows(bias: ReturnType<typeof smallBias>) {
+  const row = (stage: string, { pi }: AtRest) => ({
+    stage,
+    gm: pi.gm,
+    rpi: 1 / pi.gpi,
+    cpi: pi.cpi,
+    cmu: pi.cmu,
+    ro: 1 / pi.go,
+    cec: pi.cec,
+    ft: transitionOf(pi),
+  });
+  const off = hybridPiOff(bias.amplifier.card);
+  return [
+    row('Two-way amplifier', bias.amplifier),
+    {
+      stage: 'Two-way amplifier, asleep',
+      gm: null,
+      rpi: null,
+      cpi: off.cpi,
+      cmu: off.cmu,
+      ro: null,
+      cec: null,
+      ft: null,
+    },
+    row('Driver', bias.driver),
+  ];
+}
+
+/** Noise factor of the amplifier from a source equal to its load, capacitances left out. */
+function noise(seen: TransmitSeen, current: number): number {
+  const { hfe, ft, base } = transistors[seen.amplifierDevice];
+  return feedbackAmplifier({
+    current,
+    emitter: seen.amplifierEmitter,
+    feedback: feedbackThere(seen),
+    load: seen.amplifierLoad,
+    source: seen.amplifierLoad,
+    beta: currentGain(hfe[1], ft, seen.frequency),
+    hfe: hfe[1],
+    base,
+  }).noiseFactor;
+}
+
+/** All resistance from collector to base: the feedback resistor, the upper base resistor, the twin's. */
+function feedbackThere(seen: TransmitSeen): number {
+  const one =
+    1 / seen.amplifierFeedback + (seen.amplifierBias === 'divider' ? 0 : 1 / seen.amplifierUpper);
+  return 1 / (seen.amplifierAsleep === 'all' ? 2 * one : one);
+}

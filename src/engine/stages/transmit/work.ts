@@ -12,21 +12,10 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
   const stop = impossible(seen);
   if (stop) return { results: noResults(transmitFields), problems: [stop] };
   const small = smallFigures(seen);
-  if (!small.amplifies) {
-    return {
-      results: noResults(transmitFields),
-      problems: [
-        {
-          field:
-            small.first.voltageGain < 0 ? 'transmit.driverFeedback' : 'transmit.amplifierFeedback',
-          weight: 'stops',
-          says: 'This feedback resistor is so small that the signal goes through it and not through the transistor.',
-          try: 'A larger feedback resistor, or a smaller emitter resistor.',
-        },
-      ],
-    };
-  }
-  const final = workFinal(seen);
+  if (small.stop) return { results: noResults(transmitFields), problems: [small.stop] };
+  const { amplifierStanding, driverStanding } = small.results;
+  const others = driverStanding + 2 * amplifierStanding + seen.micCurrent;
+  const final = workFinal(seen, driverStanding);
   const levels = workLevels(seen, small, final.results);
   const carrier = workCarrier(seen, levels.sideband);
   return {
@@ -35,11 +24,18 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
       ...carrier,
       ...small.results,
       ...final.results,
-      supplyPeak: final.results.dcCurrent + standingOfOthers(seen),
-      supplySpeech: final.speechCurrent + standingOfOthers(seen),
+      supplyPeak: final.results.dcCurrent + others,
+      supplySpeech: final.speechCurrent + others,
     },
-    problems: [...final.problems, ...levels.problems, ...levelCautions(seen, levels, carrier)],
+    problems: [
+      ...small.problems,
+      ...final.problems,
+      ...levels.problems,
+      ...levelCautions(seen, levels, carrier),
+    ],
     origins: {
+      amplifierStanding: seen.amplifierCurrent === null ? 'worked' : 'measured',
+      driverStanding: seen.driverCurrent === null ? 'worked' : 'measured',
       limitVce: seen.ownVce === null ? 'typical' : 'typed',
       limitIc: seen.ownIc === null ? 'typical' : 'typed',
       limitJunction: 'typical',
@@ -70,6 +66,3 @@ function impossible(seen: TransmitSeen): Problem | null {
   }
   return null;
 }
-
-const standingOfOthers = (seen: TransmitSeen): number =>
-  seen.driverCurrent + 2 * seen.amplifierCurrent + seen.micCurrent;

@@ -1,0 +1,105 @@
+import { hybridPiOff } from '../../circuit/amplifier/hybridPi.ts';
+import type { StageCircuit } from '../../circuit/amplifier/stageCircuit.ts';
+import { closeStage, stageFigures } from '../../circuit/amplifier/stageFigures.ts';
+import { transformerDriver } from '../../circuit/amplifier/transformerDriver.ts';
+import { twoWayAmplifier } from '../../circuit/amplifier/twoWayAmplifier.ts';
+import type { TwoPort } from '../../circuit/nodal/scattering.ts';
+import type { Complex } from '../../circuit/nodal/twoPortFigures.ts';
+import type { TransmitSeen } from './seen.ts';
+import type { AtRest } from './smallBias.ts';
+import type { SolvedDrive } from './smallFields.ts';
+import { amplifierParts, driverParts } from './smallParts.ts';
+
+/** Collector–emitter voltage that no signal may use, V. Common practice, no source. */
+export const SWING_KEEPS = 0.5;
+
+/** An impedance as a resistance (Ω) and a capacitance (F) in parallel. */
+export interface Parallel {
+  readonly r: number;
+  readonly c: number;
+}
+
+/** A small stage between its neighbours. */
+export interface SolvedStage {
+  readonly voltageGain: number;
+  readonly powerGain: number;
+  readonly input: Parallel;
+  readonly output: Parallel;
+  /** Greatest power in the load, W, and what sets it. */
+  readonly clip: number;
+  readonly limitedBy: 'current' | 'voltage';
+  readonly two: TwoPort;
+  readonly drives: readonly [SolvedDrive, SolvedDrive];
+}
+
+/** The two-way amplifier from a source into its load; which place, for the workings' sake. */
+export const solveAmplifier = (
+  seen: TransmitSeen,
+  { card, point, pi }: AtRest,
+  name: 'first' | 'second',
+  source: number,
+): SolvedStage | null =>
+  solveStage(
+    name,
+    twoWayAmplifier(amplifierParts(seen), pi, hybridPiOff(card)),
+    [source, seen.amplifierLoad],
+    seen.frequency,
+    point,
+  );
+
+/** The driver from a source through its transformer into the final's base. */
+export const solveDriver = (
+  seen: TransmitSeen,
+  { point, pi }: AtRest,
+  source: number,
+): SolvedStage | null =>
+  solveStage(
+    'driver',
+    transformerDriver(driverParts(seen), pi),
+    [source, seen.finalInput],
+    seen.frequency,
+    point,
+  );
+
+function solveStage(
+  name: string,
+  circuit: StageCircuit,
+  ends: readonly [number, number],
+  frequency: number,
+  point: AtRest['point'],
+): SolvedStage | null {
+  const two = closeStage(circuit, ends);
+  const figures = stageFigures(circuit, two, frequency, point, SWING_KEEPS);
+  if (!figures) return null;
+  return {
+    voltageGain: figures.voltageGain.re,
+    powerGain: figures.powerGain,
+    input: parallel(figures.input, frequency),
+    output: parallel(figures.output, frequency),
+    clip: figures.most ** 2 / (2 * ends[1]),
+    limitedBy: figures.limit,
+    two,
+    drives: [drive(name, circuit, two, 0), drive(name, circuit, two, 1)],
+  };
+}
+
+/** Node voltages with 1 V behind one end: a wave of √W has 2√R volts behind it. */
+function drive(name: string, circuit: StageCircuit, two: TwoPort, driven: 0 | 1): SolvedDrive {
+  const { re, im } = driven === 0 ? two.first : two.second;
+  const scale = 1 / (2 * Math.sqrt(two.ends[driven]));
+  const { net, ports, device } = circuit;
+  return {
+    name,
+    driven,
+    net,
+    ports,
+    device,
+    re: re.slice(0, net.nodes).map((x) => x * scale),
+    im: im.slice(0, net.nodes).map((x) => x * scale),
+  };
+}
+
+function parallel({ re, im }: Complex, frequency: number): Parallel {
+  const square = re * re + im * im;
+  return { r: square / re, c: -im / square / (2 * Math.PI * frequency) };
+}
