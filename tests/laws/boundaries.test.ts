@@ -27,7 +27,7 @@ const may: readonly (readonly [folder: string, others: readonly string[]])[] = [
   ['src/store', ['src/engine']],
   ['src/workers', ['src/engine']],
   ['src/design', ['src/engine/quantity']],
-  ['src/worksheets', ['src/store', 'src/design', 'src/engine']],
+  ['src/worksheets', ['src/store', 'src/design', 'src/engine', 'src/paper']],
   ['src/paper', ['src/engine']],
 ];
 

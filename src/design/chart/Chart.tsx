@@ -2,6 +2,7 @@ import { type ReactNode, useId } from 'react';
 import { Disclosure } from '../Disclosure.tsx';
 import { Table, type TableColumn, type TableRow } from '../Table.tsx';
 import { words } from '../words.ts';
+import { TakeChart } from './TakeChart.tsx';
 import { type Measured, useMeasured } from './useMeasured.ts';
 
 export interface ChartText {
@@ -31,13 +32,14 @@ export function Chart({ title, summary, table, children }: ChartProps) {
       <div className="chart__place" ref={ref}>
         {children(measured)}
       </div>
-      {table && (
-        <div className="chart__tools">
+      <div className="chart__tools">
+        {table && (
           <Disclosure summary={words.data}>
             <Table caption={title} columns={table.columns} rows={table.rows} />
           </Disclosure>
-        </div>
-      )}
+        )}
+        <TakeChart place={ref} title={title} summary={summary} />
+      </div>
     </figure>
   );
 }

@@ -13,6 +13,7 @@ import { FilterPicture } from './FilterPicture.tsx';
 import { LeakageSection } from './LeakageSection.tsx';
 import { PartsSection } from './PartsSection.tsx';
 import { ShapeSection } from './ShapeSection.tsx';
+import { TakeAway } from './TakeAway.tsx';
 import { useUnlikeEnds } from './useUnlikeEnds.ts';
 
 /** The crystal ladder: what is asked for, the picture, the parts, and all that can be measured on it. */
@@ -89,6 +90,7 @@ export function FilterSheet() {
           <Result of="filter.corners" />
         </Figures>
       </Section>
+      <TakeAway />
       <Section title="Inside the sum">
         <Figures>
           <Result of="filter.crystalFs" size="small" />

@@ -1,5 +1,6 @@
 import { useRef } from 'react';
 import { Button } from '../../design/Button.tsx';
+import { fileName, saveBlob } from '../../design/saveBlob.ts';
 import { examples } from '../../engine/rig/examples.ts';
 import { LARGEST_FILE, writeRigFile } from '../../engine/rig/file.ts';
 import { useBench } from '../../store/store.ts';
@@ -84,12 +85,10 @@ async function openFile(file: File): Promise<void> {
 
 function saveFile(): void {
   const { rig } = useBench.getState();
-  const link = document.createElement('a');
-  const address = URL.createObjectURL(new Blob([writeRigFile(rig)], { type: 'application/json' }));
-  link.href = address;
-  link.download = `${rig.title.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'rig'}.json`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  saveBlob(
+    fileName(rig.title, 'json'),
+    new Blob([writeRigFile(rig)], { type: 'application/json' }),
+  );
 }
 
 /** Puts all sheets on the page, prints them, and goes back to the one. */
