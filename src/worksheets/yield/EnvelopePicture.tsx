@@ -5,7 +5,7 @@ import { format } from '../../engine/quantity/format.ts';
 import { useValue } from '../../store/hooks.ts';
 
 /** The response of all builds: whole, and its passband magnified. */
-export function EnvelopePicture({ answer }: { answer: YieldAnswer }) {
+export const EnvelopePicture = memo(function EnvelopePicture({ answer }: { answer: YieldAnswer }) {
   const fs = useValue<number>('quartz.fs');
   const carrier = useValue<number>('carrier.frequency');
   const drawn = useMemo(
@@ -14,7 +14,7 @@ export function EnvelopePicture({ answer }: { answer: YieldAnswer }) {
   );
   const picture = useDeferredValue(drawn);
   return picture && <Pictures {...picture} />;
-}
+});
 
 interface Both {
   readonly whole: EnvelopeChartProps;

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Table } from '../../design/Table.tsx';
 import { criteria } from '../../engine/errands/yield/mask.ts';
 import type { YieldAnswer } from '../../engine/errands/yield/yieldAnswer.ts';
@@ -6,7 +7,7 @@ import { chanceText } from './chanceText.ts';
 import { criterionWords, figureWords } from './figureWords.ts';
 
 /** Which limit the builds that fail have broken, the worst first. */
-export function Failures({ answer }: { answer: YieldAnswer }) {
+export const Failures = memo(function Failures({ answer }: { answer: YieldAnswer }) {
   const { builds } = answer;
   const broken = answer.criteria.filter(({ fails }) => fails > 0).sort((a, b) => b.fails - a.fails);
   const worst = broken[0];
@@ -40,7 +41,7 @@ export function Failures({ answer }: { answer: YieldAnswer }) {
       />
     </>
   );
-}
+});
 
 function limitText(name: (typeof criteria)[number]['name'], limit: number): string {
   const figure = criteria.find((one) => one.name === name)?.figure ?? 'width';

@@ -6,14 +6,14 @@ import { format } from '../../engine/quantity/format.ts';
 import { figureWords } from './figureWords.ts';
 
 /** How each figure comes out over all builds. */
-export function Histograms({ answer }: { answer: YieldAnswer }) {
+export const Histograms = memo(function Histograms({ answer }: { answer: YieldAnswer }) {
   const drawn = useMemo(
     () => answer.figures.map((figure) => ({ ...picture(figure, answer), key: figure.name })),
     [answer],
   );
   const charts = useDeferredValue(drawn);
   return <Pictures charts={charts} />;
-}
+});
 
 const Pictures = memo(function Pictures({
   charts,

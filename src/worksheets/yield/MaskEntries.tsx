@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Button } from '../../design/Button.tsx';
 import { Fields } from '../../design/Fields.tsx';
 import { formatTrimmed } from '../../engine/quantity/format.ts';
@@ -15,7 +16,7 @@ const limits = [
 ] as const;
 
 /** What a finished filter is held against; and a start for who has no figures of his own. */
-export function MaskEntries() {
+export const MaskEntries = memo(function MaskEntries() {
   const blank = useBench((s) => limits.every((path) => !(path in s.rig.entries)));
   const least = useValue<number>('yield.usualLeast');
   const most = useValue<number>('yield.usualMost');
@@ -51,4 +52,4 @@ export function MaskEntries() {
       )}
     </>
   );
-}
+});

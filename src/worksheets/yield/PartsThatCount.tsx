@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Choice } from '../../design/Choice.tsx';
 import { Note } from '../../design/Note.tsx';
 import { RankBars } from '../../design/RankBars.tsx';
@@ -16,7 +16,7 @@ const LISTED = 8;
 const STRAIGHT = 0.5;
 
 /** Which single parts make a figure vary. */
-export function PartsThatCount({ answer }: { answer: YieldAnswer }) {
+export const PartsThatCount = memo(function PartsThatCount({ answer }: { answer: YieldAnswer }) {
   const [chosen, choose] = useState<FigureName | null>(null);
   const name = chosen ?? worstFigure(answer);
   const figure = answer.figures.find((one) => one.name === name) ?? answer.figures[0];
@@ -59,7 +59,7 @@ export function PartsThatCount({ answer }: { answer: YieldAnswer }) {
       />
     </Section>
   );
-}
+});
 
 /** The figure whose limit is broken most; the width where none is. */
 function worstFigure(answer: YieldAnswer): FigureName {

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Disclosure } from '../../design/Disclosure.tsx';
 import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
@@ -8,7 +9,7 @@ import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 
 /** How far the parts are off. */
-export function SpreadEntries() {
+export const SpreadEntries = memo(function SpreadEntries() {
   const chosen = useValue<string>('yield.basis') === 'chosen';
   return (
     <Section
@@ -62,4 +63,4 @@ export function SpreadEntries() {
       </Disclosure>
     </Section>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Note } from '../../design/Note.tsx';
 import { RankBars } from '../../design/RankBars.tsx';
 import { Section } from '../../design/Section.tsx';
@@ -8,7 +9,7 @@ import { groupWords } from './figureWords.ts';
 import { StepsTable } from './StepsTable.tsx';
 
 /** What better parts would bring: each group made perfect, and the tolerances that are sold. */
-export function WhatHelps({ answer }: { answer: YieldAnswer }) {
+export const WhatHelps = memo(function WhatHelps({ answer }: { answer: YieldAnswer }) {
   const { capacitors, frequencies, perfect } = answer;
   if (answer.yield === null || !capacitors || !frequencies) return null;
   const now = answer.yield.share;
@@ -54,7 +55,7 @@ export function WhatHelps({ answer }: { answer: YieldAnswer }) {
       <p>{enoughText('Crystals', 'of a spread of', frequencies, (v) => format(v, 'Hz', 2))}</p>
     </Section>
   );
-}
+});
 
 function adviceOf(now: number, best: YieldAnswer['perfect'][number] | undefined): string {
   if (!best || best.chance.share - now < 0.01) {
