@@ -80,3 +80,28 @@ describe('the filter stage', () => {
     workFilter(twelve);
   });
 });
+
+// To be shown: at most 1.5 ms, the graph's budget. The prototype is worked once and kept.
+describe('six crystals of every family, designed for a width', () => {
+  const one = crystalOf(7.2e6, 30e-3, 70e3, 4e-12);
+  for (const family of [
+    'butterworth',
+    'chebyshev',
+    'bessel',
+    'linear005',
+    'linear05',
+    'gaussian',
+    'equal',
+    'doubled',
+  ] as const) {
+    const chain = couplings(family, 6, 0.1);
+    const parts = { capacitorQ: 2000, stray: 1e-12 };
+    bench(family, () => {
+      ladderForWidth(one, chain, parts, 1500);
+    });
+    if (family === 'doubled') continue;
+    bench(`${family}, to ground`, () => {
+      ladderForWidth(one, chain, { ...parts, form: 'shunt' }, 1500);
+    });
+  }
+});
