@@ -10,13 +10,15 @@ import { ohmsAt, placeOf } from './along.ts';
 
 const SOURCE = 'filter.sourceResistance';
 const LOAD = 'filter.loadResistance';
+const SOURCE_X = 'filter.sourceReactance';
+const LOAD_X = 'filter.loadReactance';
 
 /** Both ends of the filter to drag, together or apart, or to type. */
 export function Drag() {
   const [together, setTogether] = useState(true);
   const sayAll = useBench((s) => s.sayAll);
-  const source = useEnd('filter.ends', SOURCE, 'ends.sourceSeen');
-  const load = useEnd('filter.endsLoad', LOAD, 'ends.loadSeen');
+  const source = useEnd('filter.ends', SOURCE, 'ends.sourceSeen', 'ends.sourceSeenX');
+  const load = useEnd('filter.endsLoad', LOAD, 'ends.loadSeen', 'ends.loadSeenX');
   if (source === null || load === null) return null;
   const write = (end: typeof source, position: number) => {
     const ohms = ohmsAt(position, end.wants);
@@ -56,19 +58,19 @@ export function Drag() {
         <Button pressed={together} onPress={() => setTogether(!together)}>
           Move both together
         </Button>
-        <Button onPress={say('Right ends', { [SOURCE]: '', [LOAD]: '' })}>Right ends</Button>
+        <Button onPress={say('Right ends', both('', ''))}>Right ends</Button>
         <Button
           disabled={!real}
           onPress={say('Real ends', {
             [SOURCE]: formatTrimmed(source.real ?? 0, 'Ω', 4),
             [LOAD]: formatTrimmed(load.real ?? 0, 'Ω', 4),
+            [SOURCE_X]: source.realX === 0 ? '' : formatTrimmed(source.realX, 'Ω', 4),
+            [LOAD_X]: load.realX === 0 ? '' : formatTrimmed(load.realX, 'Ω', 4),
           })}
         >
           What is really there
         </Button>
-        <Button onPress={say('Straight into 50 Ω', { [SOURCE]: '50', [LOAD]: '50' })}>
-          Straight into 50 Ω
-        </Button>
+        <Button onPress={say('Straight into 50 Ω', both('50', ''))}>Straight into 50 Ω</Button>
       </div>
       <Fields>
         <Entry
@@ -77,21 +79,33 @@ export function Drag() {
           typical={source.pencilled}
           typicalOrigin="worked"
         />
+        <Entry of={SOURCE_X} id={`drag:${SOURCE_X}`} />
         <Entry of={LOAD} id={`drag:${LOAD}`} typical={load.pencilled} typicalOrigin="worked" />
+        <Entry of={LOAD_X} id={`drag:${LOAD_X}`} />
       </Fields>
     </>
   );
 }
 
+/** Both ends at the same resistance and reactance. */
+const both = (ohms: string, reactance: string): Record<string, string> => ({
+  [SOURCE]: ohms,
+  [LOAD]: ohms,
+  [SOURCE_X]: reactance,
+  [LOAD_X]: reactance,
+});
+
 /** One end as it stands on its slider. */
-function useEnd(wantsPath: string, path: string, realPath: string) {
+function useEnd(wantsPath: string, path: string, realPath: string, realXPath: string) {
   const wants = useValue<number>(wantsPath);
   const typed = useValue<number>(path);
   const real = useValue<number>(realPath);
+  const realX = useValue<number>(realXPath) ?? 0;
   if (wants === null) return null;
   return {
     wants,
     real,
+    realX,
     position: placeOf(typed ?? wants, wants),
     says: format(typed ?? wants, 'Ω', 3),
     pencilled: format(wants, 'Ω', 3),
