@@ -228,7 +228,11 @@ const placeOf = (look: Look, name: SmallName): Working => ({
   where: {
     f_a: { value: SCAN_FROM, unit: 'Hz', says: 'lower end of the search' },
     f_b: { value: SCAN_TO, unit: 'Hz', says: 'upper end of the search' },
-    i: { value: scanOf(look, name).least, unit: '1', says: 'steps up from there to the least' },
+    i: {
+      value: scanOf(look, name).least ?? 0,
+      unit: '1',
+      says: 'steps up from there to the least',
+    },
     N: { value: SCAN_POINTS - 1, unit: '1', says: 'steps in all' },
   },
   source: 'search over a list',

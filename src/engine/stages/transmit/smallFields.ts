@@ -20,8 +20,9 @@ export interface SolvedDrive {
 export interface StabilityScan {
   readonly frequency: Float64Array;
   readonly k: Float64Array;
-  /** Index of the least. */
-  readonly least: number;
+  /** The least factor, and its index; null where nothing comes back anywhere. */
+  readonly lowest: number;
+  readonly least: number | null;
   /** Scattering parameters there, referred to the stage's own ends. */
   readonly s: Float64Array;
   /** A port gives back more than it gets, somewhere in the band: the first such frequency, Hz. */

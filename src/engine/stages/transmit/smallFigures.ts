@@ -79,8 +79,9 @@ function figuresOf(seen: TransmitSeen) {
       secondOutput: second.output.r,
       amplifierNoise: dbOfPowerRatio(noise(seen, standing(bias.amplifier))),
       amplifierClip: dbmOfWatts(first.clip),
-      amplifierK: ofAmplifier.k[ofAmplifier.least] ?? null,
-      amplifierKAt: ofAmplifier.frequency[ofAmplifier.least] ?? null,
+      amplifierK: ofAmplifier.least === null ? null : ofAmplifier.lowest,
+      amplifierKAt:
+        ofAmplifier.least === null ? null : (ofAmplifier.frequency[ofAmplifier.least] ?? null),
       driverStanding: standing(bias.driver),
       driverGain: dbOfPowerRatio(driver.powerGain),
       driverInput: driver.input.r,
@@ -88,8 +89,8 @@ function figuresOf(seen: TransmitSeen) {
       driverSource,
       driverOutput: driver.output.r,
       driverClip: dbmOfWatts(driver.clip),
-      driverK: ofDriver.k[ofDriver.least] ?? null,
-      driverKAt: ofDriver.frequency[ofDriver.least] ?? null,
+      driverK: ofDriver.least === null ? null : ofDriver.lowest,
+      driverKAt: ofDriver.least === null ? null : (ofDriver.frequency[ofDriver.least] ?? null),
     },
   };
 }
@@ -98,14 +99,13 @@ export type SmallFigures = Extract<ReturnType<typeof smallFigures>, { stop: null
 
 const standing = ({ point }: AtRest): number => point.collectorCurrent + point.baseCurrent;
 
-/** It amplifies the right way round, and both ends take power. */
+/** It amplifies the right way round, both ends take power, and no figure is beyond all sense. */
 const works = (stage: SolvedStage | null): stage is SolvedStage =>
   stage !== null &&
   stage.voltageGain < 0 &&
-  stage.powerGain > 0 &&
-  stage.input.r > 0 &&
-  stage.output.r > 0 &&
-  stage.clip > 0;
+  [stage.powerGain, stage.input.r, stage.output.r, stage.clip].every(sensible);
+
+const sensible = (figure: number): boolean => figure > 1e-12 && figure < 1e12;
 
 /** A stage whose transistor is saturated, or has no current to speak of. */
 function notAtWork(bias: ReturnType<typeof smallBias>): Problem | null {
