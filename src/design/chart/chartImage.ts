@@ -30,7 +30,7 @@ export interface ChartWords {
 export function chartImage(drawing: SVGSVGElement, { title, summary }: ChartWords): SVGSVGElement {
   const { width, height } = drawing.getBoundingClientRect();
   const copy = drawing.cloneNode(true) as SVGSVGElement;
-  for (const part of copy.querySelectorAll('.chart__reader')) part.remove();
+  for (const part of copy.querySelectorAll('.chart__reader, title, desc')) part.remove();
   // Within a place that has the colours of paper, so that the styles come out in them.
   const paper = document.createElement('div');
   paper.className = 'chart on-paper unseen';
@@ -65,7 +65,9 @@ export const svgText = (image: SVGSVGElement): string =>
 function looksOf(element: SVGElement): (readonly [string, string])[] {
   const computed = getComputedStyle(element);
   const words = element.localName === 'text' || element.localName === 'tspan';
-  const names: readonly string[] = words ? [...looks, ...print] : looks;
+  // A group lends its looks to nothing that has not its own.
+  const group = /^(svg|g|defs|clipPath|pattern)$/.test(element.localName);
+  const names: readonly string[] = group ? [] : words ? [...looks, ...print] : looks;
   return names
     .map((name) => [name, computed.getPropertyValue(name)] as const)
     .filter(([, value]) => value !== '');
