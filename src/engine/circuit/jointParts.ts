@@ -22,6 +22,8 @@ export interface Stock {
 export interface Choices {
   /** For each capacitor the values that may stand in its place, F, rising. */
   readonly menus: readonly Float64Array[];
+  /** For each capacitor the first and last entry of its menu that a move may end at; all if left out. */
+  readonly limits?: readonly (readonly [first: number, last: number])[];
   /** Only where counts matter; then all capacitors have the same menu. */
   readonly stock?: Stock;
 }
@@ -94,7 +96,7 @@ export function departureOf(chain: PartChain, wanted: Wanted, values: Float64Arr
 function searchOf(
   chain: PartChain,
   wanted: Wanted,
-  { menus, stock }: Choices,
+  { menus, limits, stock }: Choices,
   { pairs, enough }: Omit<Effort, 'tries'>,
 ) {
   const trial = partTrial(chain, wanted);
@@ -111,6 +113,11 @@ function searchOf(
   let trials = 0;
 
   const value = (part: number, entry: number) => menus[part]?.[entry] ?? 0;
+  /** The value of an entry that a move may end at. */
+  const offered = (part: number, entry: number) => {
+    const [first, last] = limits?.[part] ?? [0, entry];
+    return entry < first || entry > last ? undefined : menus[part]?.[entry];
+  };
   const link = (e: number) => links[e] as Link;
   const column = (e: number) => columns[e] as Float64Array;
   const valueAt = (e: number, choice: Int32Array) => {
@@ -165,7 +172,7 @@ function searchOf(
       from = choice[part] as number;
       for (const step of stock ? FAR : REACH) {
         const entry = from + step;
-        const c = menus[part]?.[entry];
+        const c = offered(part, entry);
         if (c === undefined || !has(entry)) continue;
         const sum = departureWith(trial, shunt, c, best);
         if (sum >= best) continue;
@@ -186,7 +193,7 @@ function searchOf(
     let best = least;
     for (let i = 0; i < (stock ? PAIR.length + 1 : PAIR.length); i += 1) {
       const entryA = i < PAIR.length ? fromA + (PAIR[i] as number) : fromB;
-      const valueA = menus[a.part]?.[entryA];
+      const valueA = entryA === fromA ? value(a.part, fromA) : offered(a.part, entryA);
       if (valueA === undefined || !has(entryA)) continue;
       take(entryA, 1);
       past(trial, a, valueA, row, ahead, true);
@@ -196,7 +203,7 @@ function searchOf(
       openAt(trial, b, ahead, column(second + 1));
       for (let j = 0; j < (stock ? PAIR.length + 1 : PAIR.length); j += 1) {
         const entryB = j < PAIR.length ? fromB + (PAIR[j] as number) : fromA;
-        const valueB = menus[b.part]?.[entryB];
+        const valueB = entryB === fromB ? value(b.part, fromB) : offered(b.part, entryB);
         if (valueB === undefined || !has(entryB)) continue;
         trials += 1;
         const sum = departureWith(trial, b.shunt, valueB, best);

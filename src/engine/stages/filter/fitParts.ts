@@ -29,6 +29,8 @@ export interface FittedParts {
   readonly sums: { readonly exact: number; readonly nearest: number; readonly chosen: number };
 }
 
+/** An owned capacitor is not moved to a place where it is further off than this, as a factor. */
+const WITHIN = 2;
 /** Starts besides the nearest values: all capacitors a twentieth larger, and smaller. */
 const SCALES = [0.95, 1.05];
 /** A departure this small is not worth going on for, dB rms. */
@@ -123,7 +125,14 @@ function fromStock(
     exact.map((c, i) => menu.fitted[entries[i] ?? -1] ?? bare(c));
   const missing = start.filter((entry) => entry < 0).length;
   if (missing > 0) return { chosen: fitted(start), nearest: fitted(start), missing };
-  const choices: Choices = { menus: exact.map(() => menu.values), stock: menu.stock };
+  const choices: Choices = {
+    menus: exact.map(() => menu.values),
+    limits: exact.map((c) => [
+      menu.values.findIndex((value) => value >= c / WITHIN),
+      menu.values.findLastIndex((value) => value <= c * WITHIN),
+    ]),
+    stock: menu.stock,
+  };
   const { choice } = jointParts(chain, wanted, choices, [start], { tries: 1, enough, pairs: 2000 });
   return { chosen: fitted(choice), nearest: fitted(start), missing: 0 };
 }

@@ -71,7 +71,9 @@ export function shareOut({ values, stock }: StockMenu, wanted: readonly number[]
   all.sort((a, b) => a.off - b.off || a.place - b.place || a.entry - b.entry);
   const give = (place: number, entry: number): void => {
     const kinds = [stock.first[entry] ?? 0, stock.second[entry] ?? -1].filter((kind) => kind >= 0);
-    if (chosen[place] !== -1 || parts - kinds.length < places - 1) return;
+    if (chosen[place] !== -1) return;
+    // Two at one place only where the other places still get one each.
+    if (kinds.length > 1 && parts - kinds.length < places - 1) return;
     const taken = left.slice();
     for (const kind of kinds) taken[kind] = (taken[kind] ?? 0) - 1;
     if (kinds.some((kind) => (taken[kind] ?? 0) < 0)) return;

@@ -7,11 +7,15 @@ import type { FilterSeen } from './seen.ts';
 /** An owned capacitor further off than this is worth a word, by ratio. */
 const FAR = 1.25;
 
+/** A departure that is worth a word, dB rms. */
+const MUCH = 0.5;
+
 /** What was not understood of the list of owned capacitors, and what the filter lacks of them. */
 export function stockProblems(
   { fitted }: FilterSeen,
   { parts, wrong }: OwnedParts,
   found: FittedParts | null,
+  weights: number,
 ): Problem[] {
   const field = 'filter.owned';
   const say = (weight: Problem['weight'], says: string, help: string): Problem => ({
@@ -43,7 +47,7 @@ export function stockProblems(
     return problems;
   }
   const far = places.filter(({ one }) => ratio(one.chosen.value, one.exact) > FAR);
-  if (far.length > 0) {
+  if (far.length > 0 && Math.sqrt(found.sums.chosen / weights) > MUCH) {
     problems.push(
       say(
         'warns',

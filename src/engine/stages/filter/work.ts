@@ -161,7 +161,7 @@ export function workFilter(seen: FilterSeen): Answer {
     problems: [
       ...placed.problems,
       ...leak.problems,
-      ...stockProblems(seen, owned, parts),
+      ...stockProblems(seen, owned, parts, weights),
       ...problems(seen, made, results),
     ],
   };
