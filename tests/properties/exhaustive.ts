@@ -1,3 +1,4 @@
+import { seriesResonance } from '../../src/engine/circuit/crystal.ts';
 import {
   asItIs,
   type Choice,
@@ -5,7 +6,7 @@ import {
   looksOf,
 } from '../../src/engine/errands/choose/arrange.ts';
 import { gridOf } from '../../src/engine/errands/choose/grid.ts';
-import { judgeOf } from '../../src/engine/errands/choose/judge.ts';
+import { apartOf, judgeOf } from '../../src/engine/errands/choose/judge.ts';
 import { meritOf } from '../../src/engine/errands/choose/merit.ts';
 import type { Task } from '../../src/engine/errands/choose/task.ts';
 
@@ -19,6 +20,7 @@ export function exhaustive(task: Task, { closest }: Choice): number {
   const grid = gridOf(task, 12 * n + 24);
   const judge = judgeOf(task, grid.offsets);
   const against = { width: grid.width, ripple: judge.look(closest.arrangement).ripple };
+  const fs = Float64Array.from(task.crystals, seriesResonance);
   let best = Number.POSITIVE_INFINITY;
   const visit = (taken: readonly number[]): void => {
     if (taken.length < n) {
@@ -30,7 +32,8 @@ export function exhaustive(task: Task, { closest }: Choice): number {
     if ((taken[0] ?? 0) > (taken[n - 1] ?? 0)) return;
     const built = asItIs(task, taken, judge.build(taken));
     if (Math.max(built.ripple, finestDip(built)) > closest.ripple) return;
-    best = Math.min(best, meritOf(looksOf(built), against));
+    const apart = apartOf(taken, fs);
+    best = Math.min(best, meritOf({ ...looksOf(built), apart }, against));
   };
   visit([]);
   return best;

@@ -8,7 +8,7 @@ import { chanceOf } from './chance.ts';
 import { downhill } from './downhill.ts';
 import { every, waysOf } from './every.ts';
 import { around, gridOf } from './grid.ts';
-import { judgeOf } from './judge.ts';
+import { apartOf, judgeOf } from './judge.ts';
 import { lookAt } from './lookAt.ts';
 import { type Against, type Looks, meritOf } from './merit.ts';
 import { poolOf } from './pool.ts';
@@ -32,6 +32,8 @@ export interface Arranged extends Built {
   /** From the best point to the lowest one within the middle seven tenths of the width, dB. */
   readonly fall: number;
   readonly width: number;
+  /** From the lowest to the highest series resonance, Hz. */
+  readonly apart: number;
   readonly merit: number;
 }
 
@@ -74,6 +76,7 @@ export function* arrange(
   const n = positionsOf(task).length;
   const count = task.crystals.length;
   const frequencies = task.crystals.map(seriesResonance);
+  const fs = Float64Array.from(frequencies);
   const first = closest(frequencies, n);
   const neighbours = Array.from({ length: n }, (_, i) => first + i);
   let looks = 0;
@@ -132,7 +135,7 @@ export function* arrange(
 
   const exactly = (arrangement: Arrangement, built: Built | null): Arranged | null => {
     if (built === null) return null;
-    const looked = looksOf(built);
+    const looked = { ...looksOf(built), apart: apartOf(arrangement, fs) };
     const ripple = Math.max(built.ripple, finestDip(built));
     return { ...built, ...looked, ripple, arrangement, merit: meritOf(looked, against) };
   };

@@ -3,14 +3,14 @@ import { seriesResonance } from '../../circuit/crystal.ts';
 import type { Ladder } from '../../circuit/ladder.ts';
 import { powerGainAt } from '../../circuit/ladderGain.ts';
 import { lookAt } from './lookAt.ts';
-import type { Looks } from './merit.ts';
+import type { Judged } from './merit.ts';
 import { aligningFor, type Meshes, meshesOf } from './meshes.ts';
 import { type Arrangement, positionsOf, type Task } from './task.ts';
 
 /** Looks at arrangements one after the other, with the same arrays. */
 export interface Judge {
   /** Ripple, fall, width and loss from a few points; the record is reused by the next look. */
-  readonly look: (arrangement: Arrangement) => Looks;
+  readonly look: (arrangement: Arrangement) => Judged;
   /** The ladder of an arrangement, for keeps. */
   readonly build: (arrangement: Arrangement) => Ladder;
   readonly meshes: Meshes;
@@ -40,7 +40,7 @@ export function judgeOf(task: Task, offsets: Float64Array): Judge {
   const ladder: Ladder = { ...design, lm, cm, rm, c0, series };
   const gain = new Float64Array(offsets.length);
   const at = new Float64Array(offsets.length);
-  const looks = { ripple: 0, fall: 0, width: 0, loss: 0 };
+  const looks = { ripple: 0, fall: 0, width: 0, loss: 0, apart: 0 };
 
   const mesh = new Float64Array(n);
 
@@ -100,6 +100,7 @@ export function judgeOf(task: Task, offsets: Float64Array): Judge {
         gain[i] = powerGainAt(ladder, f);
       }
       lookAt(at, gain, looks);
+      looks.apart = apartOf(arrangement, fs);
       return looks;
     },
     build: (arrangement) => {
@@ -114,4 +115,16 @@ export function judgeOf(task: Task, offsets: Float64Array): Judge {
       };
     },
   };
+}
+
+/** From the lowest to the highest series resonance of an arrangement, Hz. */
+export function apartOf(arrangement: Arrangement, fs: Float64Array): number {
+  let low = Number.POSITIVE_INFINITY;
+  let high = 0;
+  for (let s = 0; s < arrangement.length; s += 1) {
+    const f = fs[arrangement[s] as number] as number;
+    low = Math.min(low, f);
+    high = Math.max(high, f);
+  }
+  return high - low;
 }

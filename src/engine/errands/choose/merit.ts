@@ -11,6 +11,11 @@ export interface Looks {
   readonly loss: number;
 }
 
+/** The same, and how far apart its crystals lie, lowest to highest, Hz. */
+export interface Judged extends Looks {
+  readonly apart: number;
+}
+
 /** The part of the width, at each side, in which a fall is a corner and no unevenness. */
 export const CORNER = 0.15;
 /** Parts of a dB that the other figures count beside a dB of ripple. */
@@ -18,6 +23,7 @@ const FALL = 0.25;
 const WIDTH = 10;
 const FREE = 0.01;
 const LOSS = 0.1;
+const APART = 0.5;
 /** How much more ripple counts beyond that of the n closest neighbours. */
 const WORSE = 4;
 
@@ -31,12 +37,14 @@ export interface Against {
 
 /**
  * The one figure that is made least, dB: the ripple; a quarter of the fall over the middle of the
- * passband; a tenth of a dB for each per cent of width over the first; a tenth of the loss. Ripple
- * beyond that of the n closest neighbours counts five times.
+ * passband; a tenth of a dB for each per cent of width over the first; a tenth of the loss; a
+ * twentieth of a dB for each tenth of the width that the crystals lie apart. Ripple beyond that of
+ * the n closest neighbours counts five times.
  */
-export const meritOf = ({ ripple, fall, width, loss }: Looks, against: Against): number =>
+export const meritOf = ({ ripple, fall, width, loss, apart }: Judged, against: Against): number =>
   ripple +
   WORSE * Math.max(0, ripple - against.ripple) +
   FALL * fall +
   WIDTH * Math.max(0, Math.abs(width / against.width - 1) - FREE) +
-  LOSS * loss;
+  LOSS * loss +
+  (APART * apart) / against.width;
