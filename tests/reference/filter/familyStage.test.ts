@@ -120,3 +120,26 @@ test('the shunt form’s steep skirt is the lower one', () => {
   expect(lower(shunt)).toBeLessThan(upper(shunt));
   expect(upper(series)).toBeLessThan(lower(series));
 });
+
+test('each end is judged by what the filter wants there', () => {
+  // Bessel with three crystals wants ends that differ by a factor of 6.5.
+  const wants = work({ 'filter.family': 'bessel', 'filter.crystals': '3' });
+  const [source, load] = [figure(wants, 'ends'), figure(wants, 'endsLoad')];
+  expect(load / source).toBeGreaterThan(5);
+  const given = work({
+    'filter.family': 'bessel',
+    'filter.crystals': '3',
+    'filter.sourceResistance': String(source),
+    'filter.loadResistance': String(source),
+  });
+  const fields = given.stages.filter?.problems.map(({ field }) => field);
+  expect(fields).toContain('filter.loadResistance');
+  expect(fields).not.toContain('filter.sourceResistance');
+});
+
+test('crystals to ground with nothing across them: couplings of a fraction of a picofarad are warned of', () => {
+  const bare = work({ 'filter.form': 'shunt', 'filter.across': '0' });
+  expect(bare.stages.filter?.problems[0]?.field).toBe('filter.across');
+  const helped = work({ 'filter.form': 'shunt' });
+  expect(helped.stages.filter?.problems).toEqual([]);
+});

@@ -103,26 +103,50 @@ function lossProblems(seen: FilterSeen, made: LadderForWidth, results: Results):
 function partProblems(seen: FilterSeen, made: LadderForWidth): Problem[] {
   const least = Math.min(...made.ladder.coupling);
   if (least >= DOUBTFUL) return [];
+  const says = `A coupling capacitor of ${farads(least)} is hardly more than stray capacitance.`;
+  if (seen.form === 'shunt') {
+    // A given capacitor across the crystals is what keeps the couplings small.
+    const given = seen.across !== null;
+    return [
+      {
+        field: given ? 'filter.across' : 'filter.bandwidth',
+        weight: 'warns',
+        says,
+        try: given
+          ? 'More across each crystal; blank takes as much as the width allows.'
+          : 'A narrower filter, crystals with more Cm, or crystals in series.',
+      },
+    ];
+  }
   return [
     {
       field: seen.stray > least ? 'filter.stray' : 'filter.bandwidth',
       weight: 'warns',
-      says: `A coupling capacitor of ${farads(least)} is hardly more than stray capacitance.`,
+      says,
       try: 'Crystals of lower impedance (smaller Lm), or a narrower filter.',
     },
   ];
 }
 
 /** Ends that are off by half as much again are worth a word. */
-function endProblems(seen: FilterSeen, { ends, rippleFound }: Results): Problem[] {
-  if (ends === null) return [];
-  const off = (r: number | null) => r !== null && Math.abs(Math.log(r / ends)) > Math.log(1.5);
-  return (['sourceResistance', 'loadResistance'] as const)
-    .filter((key) => off(seen[key]))
-    .map((key) => ({
-      field: `filter.${key}`,
-      weight: 'warns',
-      says: `The filter wants ${format(ends, 'Ω', 3)} there, not ${format(seen[key] ?? 0, 'Ω', 3)}; as it is, the ripple is ${format(rippleFound ?? 0, 'dB', 4)}.`,
-      try: `A transformer of ${format(Math.sqrt(Math.max(ends, seen[key] ?? 1) / Math.min(ends, seen[key] ?? 1)), '1', 3)} : 1 turns, an L match, or a pad.`,
-    }));
+function endProblems(seen: FilterSeen, { ends, endsLoad, rippleFound }: Results): Problem[] {
+  return (
+    [
+      ['sourceResistance', ends],
+      ['loadResistance', endsLoad],
+    ] as const
+  ).flatMap(([key, wanted]) => {
+    const given = seen[key];
+    if (wanted === null || given === null) return [];
+    const ratio = Math.max(wanted / given, given / wanted);
+    if (ratio <= 1.5) return [];
+    return [
+      {
+        field: `filter.${key}`,
+        weight: 'warns',
+        says: `The filter wants ${format(wanted, 'Ω', 3)} there, not ${format(given, 'Ω', 3)}; as it is, the ripple is ${format(rippleFound ?? 0, 'dB', 4)}.`,
+        try: `A transformer of ${format(Math.sqrt(ratio), '1', 3)} : 1 turns, an L match, or a pad.`,
+      },
+    ];
+  });
 }
