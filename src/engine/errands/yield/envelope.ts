@@ -1,17 +1,44 @@
-/** Steps in which gains are counted, dB, and how many there are, from 0 dB down. */
-const STEP = 1 / 16;
-const BINS = 2048;
+/*
+ * Gains are counted by how far they are off the wanted one: in fine steps close to it, in whole
+ * decibels further away. Few counters for each frequency are quickly put together.
+ */
+const FINE = 1 / 16;
+const CLOSE = 8;
+const FAR = 60;
+const COARSE_BINS = FAR - CLOSE;
+const FINE_BINS = (2 * CLOSE) / FINE;
+const BINS = 2 * COARSE_BINS + FINE_BINS;
 
 /** Counts of gains at each frequency: shares of the builds are put together by adding them. */
 export const blankEnvelope = (points: number): Uint32Array => new Uint32Array(points * BINS);
 
-/** Counts one build's response, dB. */
-export function countResponse(envelope: Uint32Array, gain: Float64Array): void {
+/**
+ * Counts one build's response.
+ *
+ * @param gain of the build, and `wanted` with nothing off, dB
+ */
+export function countResponse(
+  envelope: Uint32Array,
+  gain: Float64Array,
+  wanted: Float64Array,
+): void {
   for (let i = 0; i < gain.length; i += 1) {
-    const down = (-(gain[i] as number) / STEP) | 0;
-    const bin = i * BINS + (down < 0 ? 0 : down >= BINS ? BINS - 1 : down);
+    const bin = i * BINS + binOf((gain[i] as number) - (wanted[i] as number));
     envelope[bin] = (envelope[bin] as number) + 1;
   }
+}
+
+function binOf(off: number): number {
+  if (off < -CLOSE) return off < -FAR ? 0 : Math.floor(off + FAR);
+  if (off < CLOSE) return COARSE_BINS + Math.floor((off + CLOSE) / FINE);
+  return off < FAR ? COARSE_BINS + FINE_BINS + Math.floor(off - CLOSE) : BINS - 1;
+}
+
+/** Lower edge of a step, dB off the wanted gain. */
+function edgeOf(bin: number): number {
+  if (bin < COARSE_BINS) return bin - FAR;
+  if (bin < COARSE_BINS + FINE_BINS) return (bin - COARSE_BINS) * FINE - CLOSE;
+  return bin - COARSE_BINS - FINE_BINS + CLOSE;
 }
 
 /**
@@ -22,24 +49,23 @@ export function countResponse(envelope: Uint32Array, gain: Float64Array): void {
  */
 export function quantiles(
   envelope: Uint32Array,
+  wanted: Float64Array,
   builds: number,
   fractions: readonly number[],
 ): Float64Array[] {
-  const points = envelope.length / BINS;
   return fractions.map((fraction) => {
-    const wanted = (1 - fraction) * builds;
-    const out = new Float64Array(points);
-    for (let i = 0; i < points; i += 1) {
+    const goal = fraction * builds;
+    return wanted.map((level, i) => {
       let seen = 0;
       let bin = 0;
       let here = envelope[i * BINS] as number;
-      while (bin + 1 < BINS && seen + here < wanted) {
+      while (bin + 1 < BINS && seen + here < goal) {
         seen += here;
         bin += 1;
         here = envelope[i * BINS + bin] as number;
       }
-      out[i] = -STEP * (bin + (here > 0 ? (wanted - seen) / here : 0));
-    }
-    return out;
+      const part = here > 0 ? (goal - seen) / here : 0;
+      return level + edgeOf(bin) + part * (edgeOf(bin + 1) - edgeOf(bin));
+    });
   });
 }

@@ -88,9 +88,8 @@ export function yieldAnswer(shares: readonly YieldTally[]): YieldAnswer {
   const fits = regression(sums, builds);
   const bins = total(shares.map((share) => share.envelope));
   const passes = total(shares.map((share) => share.passes));
-  const breaks = Uint8Array.from({ length: builds }, (_, i) =>
-    broken(mask, found, i * figures.length),
-  );
+  const breaks = new Uint8Array(builds);
+  for (let i = 0; i < builds; i += 1) breaks[i] = broken(mask, found, i * figures.length);
   const at = (trial: Trial, i: number): At => ({
     value: trial.value,
     chance: chance(passes[i] ?? 0, tried),
@@ -103,12 +102,13 @@ export function yieldAnswer(shares: readonly YieldTally[]): YieldAnswer {
     return list.length === 0 ? null : { at: list, enough: GOALS.map((goal) => enough(list, goal)) };
   };
   const asks = asksAnything(mask);
-  const good = breaks.reduce((sum, bits) => sum + (bits === 0 ? 1 : 0), 0);
+  let good = 0;
+  for (let i = 0; i < builds; i += 1) if (breaks[i] === 0) good += 1;
   return {
     builds,
     frequency,
     wanted,
-    envelope: quantiles(bins, builds, FRACTIONS),
+    envelope: quantiles(bins, wanted, builds, FRACTIONS),
     figures: figures.flatMap((name, place) => {
       const known = wantedFigures[place] as number;
       const fit = fits[place];
@@ -166,11 +166,15 @@ function spreadOf(
   explained: number,
 ): FigureSpread {
   const n = found.length / figures.length;
-  const values = Float32Array.from({ length: n }, (_, i) => found[i * figures.length + place] ?? 0);
+  const values = new Float32Array(n);
   let mean = 0;
-  for (const value of values) mean += value / n;
+  for (let i = 0; i < n; i += 1) {
+    const value = found[i * figures.length + place] as number;
+    values[i] = value;
+    mean += value / n;
+  }
   let square = 0;
-  for (const value of values) square += (value - mean) ** 2;
+  for (let i = 0; i < n; i += 1) square += ((values[i] as number) - mean) ** 2;
   values.sort();
   const part = (fraction: number) => values[Math.round(fraction * (n - 1))] ?? 0;
   return {
@@ -193,7 +197,8 @@ function counted(mask: Mask, breaks: Uint8Array, wanted: Float64Array): Criterio
     if (limit === null || Number.isNaN(wanted[figures.indexOf(figure)])) return [];
     let fails = 0;
     let alone = 0;
-    for (const bits of breaks) {
+    for (let k = 0; k < breaks.length; k += 1) {
+      const bits = breaks[k] as number;
       if ((bits >> i) & 1) fails += 1;
       if (bits === 1 << i) alone += 1;
     }

@@ -90,7 +90,7 @@ export function* yieldShare(order: YieldOrder, share: Share): Generator<number, 
     set(draws, spreads);
     buildFigures(ladder, frequency, carrier, gain, figure);
     found.set(figure, own * figures.length);
-    countResponse(envelope, gain);
+    countResponse(envelope, gain, wanted);
     for (let i = 0; i < factors.length; i += 1) {
       x[i] = Math.round((draws[(factors[i] as Factor).draw] as number) * DRAW_UNIT);
     }
