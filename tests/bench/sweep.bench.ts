@@ -7,6 +7,11 @@ import {
   SWEEP_POINT,
   SWEEP_SIZE,
 } from '../../src/engine/circuit/crystalSweep.ts';
+import { emptyRig } from '../../src/engine/rig/document.ts';
+import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
+import { exampleSweeps } from '../../src/engine/rig/exampleSweeps.ts';
+import { stages } from '../../src/engine/rig/stages.ts';
+import { readSweepText } from '../../src/engine/stages/sweep/readSweepText.ts';
 import { across, noisy } from '../reference/sweep/simulatedSweep.ts';
 
 const crystal = crystalOf(9e6, 14e-3, 100e3, 3.5e-12);
@@ -34,6 +39,29 @@ describe('fitting a crystal to a sweep', () => {
   });
   bench('61 points, coarse', () => {
     crystalFit({ ...given, ...coarse, phase: null });
+  });
+});
+
+describe('the sweep stage', () => {
+  const evaluate = createEvaluator(
+    stages.filter(({ fields }) => /plan|measure|sweep/.test(fields.key)),
+  );
+  const rig = (through: number) => ({
+    ...emptyRig('swept'),
+    entries: {
+      'plan.marking': { text: '7.2M' },
+      'sweep.file': { text: exampleSweeps.forty },
+      'sweep.through': { text: `${through}` },
+    },
+  });
+  const rigs = [rig(0), rig(0.01)];
+  let turn = 0;
+  bench('reading a Touchstone text of 185 rows', () => {
+    readSweepText(exampleSweeps.forty);
+  });
+  bench('one of its own fields changed: read, fitted, judged', () => {
+    turn += 1;
+    evaluate(rigs[turn % 2] ?? rig(0));
   });
 });
 

@@ -21,6 +21,9 @@ export function GoodSweep() {
           <Read of="sweep.bandwidthWanted" /> or less: the ring time is <Read of="sweep.ring" />.
         </li>
         <li>
+          Look for the peak first, in one wide sweep about the marking: it stands a little below.
+        </li>
+        <li>
           For Lm, Cm and Rm: from <Read of="sweep.peakFrom" /> to <Read of="sweep.peakTo" /> in
           steps of <Read of="sweep.stepWanted" /> or less.
         </li>
