@@ -7,6 +7,7 @@ import { shown } from '../../engine/rig/moved.ts';
 import { useOrigin, useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
+import { Say } from '../bound/Say.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read } from '../bound/Write.tsx';
 
@@ -31,8 +32,9 @@ export function QuartzSheet() {
         margin={
           <Note title="Any sufficient set will do">
             <p>
-              Frequency and one of Lm or Cm; Rm or Q; C0. What is left blank is worked out from the
-              rest, or guessed from frequency and holder and marked so.
+              Frequency and one of Lm or Cm; Rm or Q; C0. What is left blank is taken from the
+              measurement or the bag, worked out from the rest, or guessed from frequency and holder
+              and marked so.
             </p>
             <p>
               A guess is good for a first look, not for buying capacitors: the width of the filter
@@ -57,6 +59,7 @@ export function QuartzSheet() {
           <Result of="quartz.qu" />
           <Result of="quartz.c0" />
         </Figures>
+        <Say of="quartz.whence" />
       </Section>
       <Section
         title="What follows from it"

@@ -1,4 +1,5 @@
 import type { Origin } from '../../fields/kinds.ts';
+import type { Source } from './sources.ts';
 
 /** What may be known of a crystal: Hz, H, F, Ω; null where it is not. */
 export interface Given {
@@ -107,5 +108,7 @@ function first(...candidates: readonly (readonly [number | null, Way])[]): [numb
 }
 
 /** Origin of a figure that was come by in a certain way. */
-export const originOf = (way: Way): Origin =>
-  way === 'given' ? 'typed' : way === 'guess' || way === 'marking' ? 'typical' : 'worked';
+export function originOf(way: Way, from?: Source): Origin {
+  if (way === 'given') return from === undefined || from === 'typed' ? 'typed' : 'measured';
+  return way === 'guess' || way === 'marking' ? 'typical' : 'worked';
+}

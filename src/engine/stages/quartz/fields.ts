@@ -1,5 +1,5 @@
 import { holders } from '../../data/holders.ts';
-import { choice, declare, quantity } from '../../fields/declare.ts';
+import { choice, declare, quantity, words } from '../../fields/declare.ts';
 
 /** The crystal's equivalent circuit: Lm, Cm, Rm in series, shunted by the holder's C0. */
 export const quartzFields = declare({
@@ -151,6 +151,10 @@ export const quartzFields = declare({
       unit: 's',
       digits: 2,
       help: 'A sweep must wait several of these at each step, or it smears the peak.',
+    }),
+    whence: words({
+      label: 'Where the figures come from',
+      help: 'What is typed comes first, then the measurement chosen, then the medians of the bag, then a guess.',
     }),
   },
 });

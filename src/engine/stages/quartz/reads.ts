@@ -1,4 +1,5 @@
-/** What Quartz reads. Everything given may be missing: then it is derived or guessed. */
+/** What Quartz reads. Everything given may be missing: then it is taken from a measurement or the
+ *  bag, derived, or guessed. */
 export const quartzReads = {
   nominal: 'plan.nominal?',
   marking: 'plan.marking?',
@@ -10,4 +11,17 @@ export const quartzReads = {
   qu: 'quartz.quGiven?',
   c0: 'quartz.c0Given?',
   fp: 'quartz.fpGiven?',
+  method: 'measure.method',
+  measuredFs: 'measure.fs?',
+  measuredLm: 'measure.lm?',
+  measuredRm: 'measure.rm?',
+  measuredC0: 'measure.c0?',
+  sweptFs: 'sweep.fs?',
+  sweptLm: 'sweep.lm?',
+  sweptRm: 'sweep.rm?',
+  sweptC0: 'sweep.c0?',
+  baggedFs: 'bag.fs?',
+  baggedLm: 'bag.lm?',
+  baggedRm: 'bag.rm?',
+  baggedC0: 'bag.c0?',
 } as const;

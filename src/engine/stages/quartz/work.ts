@@ -1,17 +1,30 @@
 import { noResults, type Problem, type Seen, type Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
+import type { bagFields } from '../bag/fields.ts';
+import type { measureFields } from '../measure/fields.ts';
 import type { planFields } from '../plan/fields.ts';
+import type { sweepFields } from '../sweep/fields.ts';
 import { deriveCrystal, type Given, MARKED_LOAD, originOf } from './derive.ts';
 import { quartzFields } from './fields.ts';
 import type { quartzReads } from './reads.ts';
+import { gather, type Known } from './sources.ts';
 import { typicalCrystal } from './typical.ts';
+import { whence } from './whence.ts';
 
-type QuartzSeen = Seen<typeof planFields | typeof quartzFields, typeof quartzReads>;
+type QuartzSeen = Seen<
+  | typeof planFields
+  | typeof measureFields
+  | typeof sweepFields
+  | typeof bagFields
+  | typeof quartzFields,
+  typeof quartzReads
+>;
 
 /** Completes the crystal's equivalent circuit, or says which given figure cannot be. */
 export function workQuartz(seen: QuartzSeen): Work<typeof quartzFields> {
+  const { given, from } = gather(knownOf(seen));
   const crystal = deriveCrystal(
-    seen,
+    given,
     (f) => typicalCrystal(f, seen.holder),
     seen.marking ?? seen.nominal,
   );
@@ -23,7 +36,7 @@ export function workQuartz(seen: QuartzSeen): Work<typeof quartzFields> {
     );
   }
   const { values, ways } = crystal;
-  const problems = contradictions(seen, values);
+  const problems = contradictions(given, values);
   if (problems.length > 0) return { results: noResults(quartzFields), problems };
   const { fs, lm, cm, rm, qu, c0, fp } = values;
   return {
@@ -38,17 +51,32 @@ export function workQuartz(seen: QuartzSeen): Work<typeof quartzFields> {
       ratio: c0 / cm,
       marking20: fs * Math.sqrt(1 + cm / (c0 + MARKED_LOAD)),
       ring: qu / (Math.PI * fs),
+      whence: whence(ways, from, seen.method),
     },
-    problems: cautions(seen, values, ways),
+    problems: cautions({ ...given, nominal: seen.nominal }, values, ways),
     origins: {
-      fs: originOf(ways.fs),
-      lm: originOf(ways.lm),
-      cm: originOf(ways.cm),
-      rm: originOf(ways.rm),
-      qu: originOf(ways.qu),
-      c0: originOf(ways.c0),
-      fp: originOf(ways.fp),
+      fs: originOf(ways.fs, from.fs),
+      lm: originOf(ways.lm, from.lm),
+      cm: originOf(ways.cm, from.cm),
+      rm: originOf(ways.rm, from.rm),
+      qu: originOf(ways.qu, from.qu),
+      c0: originOf(ways.c0, from.c0),
+      fp: originOf(ways.fp, from.fp),
     },
+  };
+}
+
+/** What each place knows, under its own name. */
+function knownOf(seen: QuartzSeen): Known {
+  const { fs, lm, cm, rm, qu, c0, fp, method } = seen;
+  const { measuredFs, measuredLm, measuredRm, measuredC0 } = seen;
+  const { sweptFs, sweptLm, sweptRm, sweptC0 } = seen;
+  const { baggedFs, baggedLm, baggedRm, baggedC0 } = seen;
+  return {
+    ...{ fs, lm, cm, rm, qu, c0, fp, method },
+    measured: { fs: measuredFs, lm: measuredLm, rm: measuredRm, c0: measuredC0 },
+    swept: { fs: sweptFs, lm: sweptLm, rm: sweptRm, c0: sweptC0 },
+    bagged: { fs: baggedFs, lm: baggedLm, rm: baggedRm, c0: baggedC0 },
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { deriveCrystal, type Given, type Way } from './derive.ts';
 import type { quartzFields } from './fields.ts';
+import { type Gathered, gather } from './sources.ts';
 import { typicalCrystal } from './typical.ts';
 
 const load = {
@@ -13,7 +14,7 @@ const circuit = 'closed form of the equivalent circuit (IEC 60122-1)';
 export const quartzWorkings: StageWorkings<typeof quartzFields> = {
   fs: (look) => {
     const way = wayOf(look, 'fs');
-    if (way === 'given') return asGiven('f_s', 'quartz.fsGiven');
+    if (way === 'given') return asGiven(look, 'f_s', 'fs');
     if (way === 'resonance') {
       return {
         says: 'Where the reactances of Lm and Cm cancel.',
@@ -45,7 +46,7 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
   },
   lm: (look) =>
     wayOf(look, 'lm') === 'given'
-      ? asGiven('L_m', 'quartz.lmGiven')
+      ? asGiven(look, 'L_m', 'lm')
       : {
           says: 'The inductance that resonates with Cm at fs.',
           formula: '1 / ((2 * pi * f_s)^2 * C_m)',
@@ -54,7 +55,7 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
         },
   cm: (look) => {
     const way = wayOf(look, 'cm');
-    if (way === 'given') return asGiven('C_m', 'quartz.cmGiven');
+    if (way === 'given') return asGiven(look, 'C_m', 'cm');
     if (way === 'resonance') {
       return {
         says: 'The capacitance that resonates with Lm at fs.',
@@ -77,7 +78,7 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
   },
   rm: (look) => {
     const way = wayOf(look, 'rm');
-    if (way === 'given') return asGiven('R_m', 'quartz.rmGiven');
+    if (way === 'given') return asGiven(look, 'R_m', 'rm');
     if (way === 'loss') {
       return {
         says: 'The resistance that makes this Q with the reactance of Lm.',
@@ -90,7 +91,7 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
   },
   qu: (look) =>
     wayOf(look, 'qu') === 'given'
-      ? asGiven('Q_u', 'quartz.quGiven')
+      ? asGiven(look, 'Q_u', 'qu')
       : {
           says: 'The reactance of Lm over the loss.',
           formula: '2 * pi * f_s * L_m / R_m',
@@ -99,7 +100,7 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
         },
   c0: (look) => {
     const way = wayOf(look, 'c0');
-    if (way === 'given') return asGiven('C_0', 'quartz.c0Given');
+    if (way === 'given') return asGiven(look, 'C_0', 'c0');
     if (way === 'shunt') {
       return {
         says: 'The holder capacitance that puts the parallel resonance there.',
@@ -112,7 +113,7 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
   },
   fp: (look) =>
     wayOf(look, 'fp') === 'given'
-      ? asGiven('f_p', 'quartz.fpGiven')
+      ? asGiven(look, 'f_p', 'fp')
       : {
           says: 'Where the crystal above its series resonance is inductive enough to meet C0.',
           formula: 'f_s * sqrt(1 + C_m / C_0)',
@@ -131,6 +132,12 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
     where: { f_s: 'quartz.fs', C_m: 'quartz.cm', C_0: 'quartz.c0', C_L: load },
     source: circuit,
   },
+  whence: {
+    says: 'Where each figure that the rest is worked from was taken.',
+    rule: 'What is typed comes first; then the way of measuring that was chosen; then the medians of the bag; then what the others give; then a guess. Lm is not taken from elsewhere where Lm, Cm or fp is typed, nor Rm where Rm or Qu is.',
+    where: {},
+    source: 'a plain rule of this program',
+  },
   ring: {
     says: 'The time in which the crystal’s oscillation falls to 1/e when left alone.',
     formula: 'Q_u / (pi * f_s)',
@@ -139,27 +146,48 @@ export const quartzWorkings: StageWorkings<typeof quartzFields> = {
   },
 };
 
-function asGiven(symbol: string, path: string): Working {
-  return { says: 'As given.', formula: symbol, where: { [symbol]: path }, source: 'as typed' };
+/** A figure taken as it is: typed, measured, or the median of the bag. */
+function asGiven(look: Look, symbol: string, key: keyof Given): Working {
+  const source = gathered(look).from[key] ?? 'typed';
+  const path = source === 'typed' ? `quartz.${key}Given` : `${source}.${key}`;
+  return { ...told[source], formula: symbol, where: { [symbol]: path } };
 }
 
-function givenOf(look: Look): Given {
-  const at = (key: string) => (look(`quartz.${key}Given`) as number | null) ?? null;
-  return {
-    fs: at('fs'),
-    lm: at('lm'),
-    cm: at('cm'),
-    rm: at('rm'),
-    qu: at('qu'),
-    c0: at('c0'),
-    fp: at('fp'),
-  };
+const told = {
+  typed: { says: 'As given.', source: 'as typed' },
+  measure: { says: 'As measured.', source: 'the way of measuring that was chosen' },
+  sweep: { says: 'As the sweep has it.', source: 'fit of the sweep' },
+  bag: { says: 'The median of the bag.', source: 'the list of the bag' },
+} as const;
+
+function gathered(look: Look): Gathered {
+  const at = (path: string) => (look(path) as number | null | undefined) ?? null;
+  const typed = (key: keyof Given) => at(`quartz.${key}Given`);
+  const of = (stage: string) => ({
+    fs: at(`${stage}.fs`),
+    lm: at(`${stage}.lm`),
+    rm: at(`${stage}.rm`),
+    c0: at(`${stage}.c0`),
+  });
+  return gather({
+    fs: typed('fs'),
+    lm: typed('lm'),
+    cm: typed('cm'),
+    rm: typed('rm'),
+    qu: typed('qu'),
+    c0: typed('c0'),
+    fp: typed('fp'),
+    method: String(look('measure.method') ?? 'none'),
+    measured: of('measure'),
+    swept: of('sweep'),
+    bagged: of('bag'),
+  });
 }
 
 function crystalOf(look: Look) {
   const holder = look('quartz.holder') as 'full' | 'low' | 'smd';
   const marking = (look('plan.marking') ?? look('plan.nominal')) as number | null;
-  return deriveCrystal(givenOf(look), (f) => typicalCrystal(f, holder), marking);
+  return deriveCrystal(gathered(look).given, (f) => typicalCrystal(f, holder), marking);
 }
 
 const wayOf = (look: Look, key: keyof Given): Way => crystalOf(look)?.ways[key] ?? 'guess';
