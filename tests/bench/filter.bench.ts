@@ -4,6 +4,8 @@ import { crystalOf } from '../../src/engine/circuit/crystal.ts';
 import { ladderForWidth } from '../../src/engine/circuit/ladderForWidth.ts';
 import { gainAt, ladderGain } from '../../src/engine/circuit/ladderGain.ts';
 import { ladderResponse } from '../../src/engine/circuit/ladderResponse.ts';
+import { fitParts } from '../../src/engine/stages/filter/fitParts.ts';
+import { wantedResponse } from '../../src/engine/stages/filter/wantedResponse.ts';
 import { workFilter } from '../../src/engine/stages/filter/work.ts';
 import { ladderNetlist } from '../reference/filter/ladderNetlist.ts';
 import { simulateAc } from '../reference/simulator.ts';
@@ -34,6 +36,19 @@ describe('eight crystals at 1001 frequencies', () => {
     },
     { iterations: 5, time: 1000, warmupIterations: 1, warmupTime: 0 },
   );
+});
+
+// To be shown: at most 1.5 ms, for it is done on every change.
+describe('capacitors of eight crystals chosen together', () => {
+  const wanted = wantedResponse(ladder, band);
+  const box = [10, 12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82].flatMap((pF) =>
+    [1, 10].map((by) => ({ value: pF * by * 1e-12, count: 6 })),
+  );
+  for (const fitting of ['e6', 'e12', 'e24', 'e6Pairs', 'e12Pairs', 'e24Pairs', 'own'] as const) {
+    bench(fitting, () => {
+      fitParts(ladder, wanted, fitting, box);
+    });
+  }
 });
 
 describe('the filter stage', () => {

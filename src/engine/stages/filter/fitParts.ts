@@ -133,7 +133,7 @@ function fromStock(
     ]),
     stock: menu.stock,
   };
-  const { choice } = jointParts(chain, wanted, choices, [start], { tries: 1, enough, pairs: 2000 });
+  const { choice } = jointParts(chain, wanted, choices, [start], { tries: 1, enough, pairs: 1000 });
   return { chosen: fitted(choice), nearest: fitted(start), missing: 0 };
 }
 

@@ -14,7 +14,7 @@ const DEPTH = 60;
 
 /** What the parts are chosen for: the exact design's response at 41 frequencies. */
 export interface WantedResponse extends Wanted {
-  /** Hz, rising. */
+  /** Hz, in no order that matters. */
   readonly frequency: Float64Array;
   /** All weights together. */
   readonly weights: number;
@@ -30,15 +30,17 @@ export function wantedResponse(exact: Ladder, { low, high, gain: best }: Passban
   const all = INSIDE + 2 * OUTSIDE.length;
   const frequency = new Float64Array(all);
   const weight = new Float64Array(all).fill(SKIRT);
-  OUTSIDE.forEach((distance, i) => {
-    frequency[OUTSIDE.length - 1 - i] = low - distance * width;
-    frequency[OUTSIDE.length + INSIDE + i] = high + distance * width;
-  });
+  // From the edges inwards, then outwards: where parts make most difference a poor choice shows first.
   for (let i = 0; i < INSIDE; i += 1) {
-    const across = (1 - Math.cos((Math.PI * i) / (INSIDE - 1))) / 2;
-    frequency[OUTSIDE.length + i] = low + across * width;
-    weight[OUTSIDE.length + i] = 1;
+    const out = i % 2 === 0 ? i / 2 : INSIDE - (i + 1) / 2;
+    const across = (1 - Math.cos((Math.PI * out) / (INSIDE - 1))) / 2;
+    frequency[i] = low + across * width;
+    weight[i] = 1;
   }
+  OUTSIDE.forEach((distance, i) => {
+    frequency[INSIDE + 2 * i] = low - distance * width;
+    frequency[INSIDE + 2 * i + 1] = high + distance * width;
+  });
   const gain = new Float64Array(all);
   ladderGain(exact, frequency, gain);
   const weights = INSIDE + 2 * OUTSIDE.length * SKIRT;
