@@ -19,7 +19,13 @@ afterAll(async () => {
 const sheets = [
   ['plan', 'Plan'],
   ['quartz', 'Quartz'],
+  ['measure', 'Quartz'],
+  ['sweep', 'Quartz'],
+  ['bag', 'Quartz'],
   ['filter', 'Filter'],
+  ['ends', 'Filter'],
+  ['yield', 'Filter'],
+  ['compare', 'Filter'],
   ['carrier', 'Carrier'],
   ['transmit', 'Transmit'],
   ['output', 'Output'],

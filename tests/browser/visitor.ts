@@ -32,12 +32,16 @@ export async function visit(
   return { page, complaints, leave: () => context.close() };
 }
 
-/** Opens a sheet by its address. */
+/** Opens a sheet, or a leaf of one, by its address. */
 export async function openSheet(page: Page, key: string, title: string): Promise<void> {
   await page.evaluate((hash) => {
     window.location.hash = hash;
   }, key);
   await page.getByRole('heading', { level: 1, name: title }).waitFor();
+  await page.waitForFunction((address) => {
+    const leaf = document.querySelector('.leaves [aria-current]');
+    return leaf === null || leaf.getAttribute('href') === address;
+  }, `#${key}`);
 }
 
 interface Fault {

@@ -1,8 +1,17 @@
-import { emptyRig, type Rig } from './document.ts';
+import { type Entry, emptyRig, type Rig } from './document.ts';
+import { exampleBags } from './exampleBags.ts';
+import { exampleSweeps } from './exampleSweeps.ts';
 
-/** A rig from plain texts by path. */
-function example(title: string, notes: string, texts: Readonly<Record<string, string>>): Rig {
-  const entries = Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, { text }]));
+/** A rig from plain texts by path, and from what an imagined bench measured. */
+function example(
+  title: string,
+  notes: string,
+  texts: Readonly<Record<string, string>>,
+  measured: Readonly<Record<string, string>>,
+): Rig {
+  const entries: Record<string, Entry> = {};
+  for (const [path, text] of Object.entries(texts)) entries[path] = { text };
+  for (const [path, text] of Object.entries(measured)) entries[path] = { text, from: 'measured' };
   return { ...emptyRig(title), invented: true, notes, entries };
 }
 
@@ -24,6 +33,7 @@ export const examples: readonly Rig[] = [
       'filter.bandwidth': '2400',
       'path.hour': '18h',
     },
+    { 'sweep.file': exampleSweeps.forty, 'bag.crystals': exampleBags.forty },
   ),
   example(
     'Twenty-metre upper-sideband rig',
@@ -44,6 +54,7 @@ export const examples: readonly Rig[] = [
       'transmit.driverBridged': '75',
       'path.distance': '2000k',
     },
+    { 'sweep.file': exampleSweeps.twenty, 'bag.crystals': exampleBags.twenty },
   ),
   example(
     'Eighty-metre rig that asks too much',
@@ -61,5 +72,6 @@ export const examples: readonly Rig[] = [
       'filter.bandwidth': '3k',
       'path.hour': '20h',
     },
+    { 'sweep.file': exampleSweeps.eighty, 'bag.crystals': exampleBags.eighty },
   ),
 ];
