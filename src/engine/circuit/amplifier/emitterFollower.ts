@@ -10,6 +10,7 @@ export interface EmitterFollower {
   /** Base to ground; Infinity for none. */
   readonly lower: number;
   readonly emitter: number;
+  /** Infinity where the stage before is joined to the base. */
   readonly inputC: number;
   readonly outputC: number;
 }
@@ -37,9 +38,10 @@ export const followerBias = (parts: EmitterFollower, supply: number): BiasResist
 export function emitterFollower(parts: EmitterFollower, pi: HybridPi): StageCircuit {
   const net = netlist();
   const ports = [node(net, 'in'), node(net, 'out')] as const;
-  const base = node(net, 'b');
+  const joined = parts.inputC === Number.POSITIVE_INFINITY;
+  const base = joined ? ports[0] : node(net, 'b');
   const emitter = node(net, 'e');
-  capacitor(net, ports[0], base, parts.inputC, 'C_K');
+  if (!joined) capacitor(net, ports[0], base, parts.inputC, 'C_K');
   resistor(net, base, 0, parts.upper, 'R_U');
   if (parts.lower < Number.POSITIVE_INFINITY) resistor(net, base, 0, parts.lower, 'R_D');
   const inner = addTransistor(net, base, 0, emitter, pi);

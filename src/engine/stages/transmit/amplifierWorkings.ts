@@ -1,22 +1,76 @@
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import type { SmallName } from './biasSteps.ts';
 import type { transmitFields } from './fields.ts';
 import { milliwatt } from './levelWorkings.ts';
 import { noiseSteps } from './noiseSteps.ts';
-import { portSteps } from './portSteps.ts';
+import { type CircuitName, portSteps } from './portSteps.ts';
+import { type SmallName, smallNames } from './smallBias.ts';
 import { SWING_KEEPS } from './smallCircuits.ts';
 import type { StabilityScan } from './smallFields.ts';
 import { SCAN_FROM, SCAN_POINTS, SCAN_TO } from './stabilityScan.ts';
 
 const nodal = 'nodal analysis of the hybrid-pi model at the operating frequency';
+const speech = 'nodal analysis of the hybrid-pi model at 1 kHz';
 
 type AmplifierKey =
   | `amplifier${'Gain' | 'Input' | 'InputC' | 'Output' | 'OutputC' | 'Noise' | 'Clip' | 'K' | 'KAt'}`
   | 'secondOutput'
+  | 'micStageGain'
+  | 'micLoad'
+  | `follower${'Source' | 'Input' | 'Output' | 'Clip'}`
   | `driver${'Gain' | 'Input' | 'InputC' | 'Source' | 'Output' | 'Clip' | 'K' | 'KAt'}`;
 
 /** The two-way amplifier and the driver. */
 export const amplifierWorkings: Pick<StageWorkings<typeof transmitFields>, AmplifierKey> = {
+  micStageGain: (look) => ({
+    says: 'Voltage gain of the first stage times that of the follower.',
+    formula:
+      '10 * log10((x_out^2 + y_out^2) / (x_in^2 + y_in^2) * (x_out2^2 + y_out2^2) / (x_in2^2 + y_in2^2))',
+    where: {
+      ...portSteps(look, 'mic', 0, ['in', 'out']),
+      ...portSteps(look, 'follower', 0, ['in', 'out'], '2'),
+    },
+    source: speech,
+  }),
+  micLoad: (look) =>
+    look('transmit.micInput') === null
+      ? resistance(
+          look,
+          'mic',
+          0,
+          'transmit.micSource',
+          'The current that the microphone sends in, in phase with the voltage there.',
+        )
+      : {
+          says: 'As measured.',
+          formula: 'R_mic0',
+          where: { R_mic0: 'transmit.micInput' },
+          source: 'as typed',
+        },
+  followerSource: (look) =>
+    resistance(
+      look,
+      'mic',
+      1,
+      'transmit.followerInput',
+      'Driven from the follower’s side, with the microphone at the input.',
+    ),
+  followerInput: (look) =>
+    resistance(
+      look,
+      'follower',
+      0,
+      'transmit.followerSource',
+      'The current that goes in, in phase with the voltage there.',
+    ),
+  followerOutput: (look) =>
+    resistance(
+      look,
+      'follower',
+      1,
+      'transmit.modulatorImpedance',
+      'Driven from the modulator’s side.',
+    ),
+  followerClip: (look) => clipOf(look, 'follower'),
   amplifierGain: (look) => gainOf(look, 'amplifier'),
   driverGain: (look) => gainOf(look, 'driver'),
   amplifierInput: (look) =>
@@ -89,16 +143,20 @@ export const amplifierWorkings: Pick<StageWorkings<typeof transmitFields>, Ampli
   driverKAt: (look) => placeOf(look, 'driver'),
 };
 
-const circuitOf = (name: SmallName) => (name === 'amplifier' ? 'first' : 'driver');
-const loadOf = (name: SmallName) =>
-  name === 'amplifier' ? 'transmit.amplifierLoad' : 'transmit.finalInput';
+const circuitOf = (name: SmallName): CircuitName => (name === 'amplifier' ? 'first' : name);
+const loads: Readonly<Record<SmallName, string>> = {
+  mic: 'transmit.followerInput',
+  follower: 'transmit.modulatorImpedance',
+  amplifier: 'transmit.amplifierLoad',
+  driver: 'transmit.finalInput',
+};
 
-const gainOf = (look: Look, name: SmallName): Working => ({
+const gainOf = (look: Look, name: 'amplifier' | 'driver'): Working => ({
   says: 'Power in the load over power into the input.',
   formula: '10 * log10((x_out^2 + y_out^2) / R_L * R_i / (x_in^2 + y_in^2))',
   where: {
     ...portSteps(look, circuitOf(name), 0, ['in', 'out']),
-    R_L: loadOf(name),
+    R_L: loads[name],
     R_i: `transmit.${name}Input`,
   },
   source: nodal,
@@ -107,7 +165,7 @@ const gainOf = (look: Look, name: SmallName): Working => ({
 /** Resistance in parallel at an end, from what its closing resistor with 1 V behind it sends in. */
 function resistance(
   look: Look,
-  circuit: 'first' | 'second' | 'driver',
+  circuit: CircuitName,
   driven: 0 | 1,
   end: string,
   says: string,
@@ -121,12 +179,7 @@ function resistance(
   };
 }
 
-function capacitance(
-  look: Look,
-  circuit: 'first' | 'second' | 'driver',
-  driven: 0 | 1,
-  end: string,
-): Working {
+function capacitance(look: Look, circuit: CircuitName, driven: 0 | 1, end: string): Working {
   const at = driven === 0 ? 'in' : 'out';
   return {
     says: 'The current in quadrature with the voltage there, as a capacitance.',
@@ -149,8 +202,8 @@ interface BiasRow {
 function clipOf(look: Look, name: SmallName): Working {
   const models = look('transmit.models') as readonly ModelRow[];
   const biases = look('transmit.biases') as readonly BiasRow[];
-  const model = models[name === 'amplifier' ? 0 : 2];
-  const bias = biases[name === 'amplifier' ? 0 : 3];
+  const model = models[{ mic: 0, follower: 1, amplifier: 2, driver: 4 }[name]];
+  const bias = biases[3 * smallNames.indexOf(name)];
   const points = 'from the operating points';
   return {
     says: 'How far collector current and collector voltage may swing before the one is down to nothing or the other to what the transistor keeps; whichever comes first.',
@@ -183,17 +236,17 @@ function clipOf(look: Look, name: SmallName): Working {
         unit: 'V',
         says: 'collector–emitter voltage for one volt behind the source',
       },
-      R_L: loadOf(name),
+      R_L: loads[name],
       P_ref: milliwatt,
     },
     source: 'load line of a class-A stage, by nodal analysis',
   };
 }
 
-const scanOf = (look: Look, name: SmallName): StabilityScan =>
-  (look('transmit.stability') as Readonly<Record<SmallName, StabilityScan>>)[name];
+const scanOf = (look: Look, name: 'amplifier' | 'driver'): StabilityScan =>
+  (look('transmit.stability') as Readonly<Record<'amplifier' | 'driver', StabilityScan>>)[name];
 
-function stabilityOf(look: Look, name: SmallName): Working {
+function stabilityOf(look: Look, name: 'amplifier' | 'driver'): Working {
   const { s } = scanOf(look, name);
   const where: Record<string, Bound> = {};
   ['11', '12', '21', '22'].forEach((pair, i) => {
@@ -222,7 +275,7 @@ function stabilityOf(look: Look, name: SmallName): Working {
   };
 }
 
-const placeOf = (look: Look, name: SmallName): Working => ({
+const placeOf = (look: Look, name: 'amplifier' | 'driver'): Working => ({
   says: 'Of the frequencies looked at, evenly spaced in octaves, the one where the factor is least.',
   formula: 'f_a * (f_b / f_a)^(i / N)',
   where: {

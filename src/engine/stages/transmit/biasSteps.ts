@@ -1,31 +1,36 @@
 import { SILICON } from '../../circuit/amplifier/transistorCard.ts';
 import { type TransistorKey, transistors } from '../../data/devices.ts';
 import type { Bound, Look } from '../../fields/workings.ts';
+import type { SmallName } from './smallBias.ts';
 import { smallCard } from './smallCard.ts';
 
-export type SmallName = 'amplifier' | 'driver';
+/** Path of the choice of a stage's transistor. */
+export const devicePath = (name: SmallName): string =>
+  name === 'mic' || name === 'follower' ? 'transmit.micDevice' : `transmit.${name}Device`;
+
+/** How a stage's base is fed: a follower always by a divider. */
+export const biasForm = (look: Look, name: SmallName): unknown =>
+  name === 'follower' ? 'divider' : look(`transmit.${name}Bias`);
 
 /** Paths of a stage's resistors and supply by their symbols. */
 export const resistorPaths = (look: Look, name: SmallName): Record<string, Bound> => ({
   V_cc: 'plan.supply',
   R_U: `transmit.${name}Upper`,
-  ...(look(`transmit.${name}Bias`) === 'single' ? {} : { R_D: `transmit.${name}Lower` }),
+  ...(biasForm(look, name) === 'single' ? {} : { R_D: `transmit.${name}Lower` }),
   R_E: `transmit.${name}Emitter`,
-  R_B: `transmit.${name}Bridged`,
-  ...(name === 'amplifier'
-    ? { R_C: 'transmit.amplifierFeed' }
-    : {
-        R_C: {
-          value: 0,
-          unit: 'Ω',
-          says: 'resistance of the collector winding, left out',
-        } as const,
-      }),
+  R_B:
+    name === 'follower'
+      ? { value: 0, unit: 'Ω', says: 'a follower has no second emitter resistor' }
+      : `transmit.${name}Bridged`,
+  R_C:
+    name === 'mic' || name === 'amplifier'
+      ? `transmit.${name}Feed`
+      : { value: 0, unit: 'Ω', says: 'nothing, or a winding, between supply and collector' },
 });
 
 /** The junction's exponential law at the row's temperature, from the row's V_BE, T_j and h_FE. */
 export function junctionSteps(look: Look, name: SmallName): Record<string, Bound> {
-  const key = (look(`transmit.${name}Device`) as TransistorKey | null) ?? 'n2222';
+  const key = (look(devicePath(name)) as TransistorKey | null) ?? 'n2222';
   const card = smallCard(key);
   const { small, source } = transistors[key];
   return {
@@ -63,7 +68,7 @@ export function junctionSteps(look: Look, name: SmallName): Record<string, Bound
 
 /** From the junction's voltage to all currents and voltages round the transistor. */
 export function biasSteps(look: Look, name: SmallName): Record<string, Bound> {
-  const form = look(`transmit.${name}Bias`);
+  const form = biasForm(look, name);
   const fromSupply = form === 'divider';
   const down = form === 'single' ? '' : ' / R_D';
   const steps: Record<string, Bound> = {

@@ -1,8 +1,8 @@
 import { type TransistorKey, transistors } from '../../data/devices.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { biasSteps, junctionSteps, resistorPaths, type SmallName } from './biasSteps.ts';
+import { biasForm, biasSteps, devicePath, junctionSteps, resistorPaths } from './biasSteps.ts';
 import type { transmitFields } from './fields.ts';
-import { COLDEST, HOTTEST } from './smallBias.ts';
+import { COLDEST, HOTTEST, type SmallName, smallNames } from './smallBias.ts';
 import { smallCard } from './smallCard.ts';
 
 const source =
@@ -11,7 +11,14 @@ const assumes =
   'The junction is as warm as the row says; the base–collector junction conducts nothing, so that it holds down to saturation.';
 
 const ROWS = 3;
-const nameOf = (index: number): SmallName => (index < ROWS ? 'amplifier' : 'driver');
+const nameOf = (index: number): SmallName => smallNames[Math.floor(index / ROWS)] ?? 'driver';
+/** Rows of the table of models; the fourth is the transistor that sleeps. */
+const modelNames = ['mic', 'follower', 'amplifier', 'asleep', 'driver'] as const;
+const measuredPaths: Readonly<Partial<Record<SmallName, string>>> = {
+  follower: 'transmit.micCurrent',
+  amplifier: 'transmit.amplifierCurrent',
+  driver: 'transmit.driverCurrent',
+};
 
 type BiasKey = Extract<
   keyof StageWorkings<typeof transmitFields>,
@@ -20,9 +27,9 @@ type BiasKey = Extract<
 
 export const biasWorkings: Pick<
   StageWorkings<typeof transmitFields>,
-  BiasKey | 'amplifierStanding' | 'driverStanding'
+  BiasKey | `${SmallName}Standing`
 > = {
-  'biases.stage': listed('Both small stages, three rows each.'),
+  'biases.stage': listed('The small stages, three rows each.'),
   'biases.condition': listed(
     'A usual transistor in the air as it is; least gain at 0 °C; most gain at 60 °C.',
   ),
@@ -52,19 +59,19 @@ export const biasWorkings: Pick<
   'biases.vbe': (look, index) => {
     const name = nameOf(index);
     const where = rowSteps(look, name);
-    const measured = index % ROWS === 0 && look(`transmit.${name}Current`) !== null;
-    if (measured) {
+    const measured = measuredPaths[name];
+    if (index % ROWS === 0 && measured !== undefined && look(measured) !== null) {
       return {
         says: 'The voltage at which the junction lets the measured emitter current through.',
         left: 'I_Em',
         right: 'I_Cx + I_B',
         root: 'V_BE',
-        where: { ...where, I_Em: `transmit.${name}Current` },
+        where: { ...where, I_Em: measured },
         source,
         assumes,
       };
     }
-    const form = look(`transmit.${name}Bias`);
+    const form = biasForm(look, name);
     return {
       says: 'The voltage at which as much flows through the upper resistor as base and lower resistor take.',
       left: form === 'divider' ? '(V_cc - V_Bx) / R_U' : '(V_Cx - V_Bx) / R_U',
@@ -88,9 +95,11 @@ export const biasWorkings: Pick<
     fromRow(look, index, 'R_e * (I_Cx + I_B)', 'Emitter current times the emitter’s resistors.'),
   'biases.vc': (look, index) =>
     fromRow(look, index, 'V_Cx', 'The supply less what the collector’s feed takes.'),
+  micStanding: (look) => standing(look, 'mic'),
+  followerStanding: (look) => standing(look, 'follower'),
   amplifierStanding: (look) => standing(look, 'amplifier'),
   driverStanding: (look) => standing(look, 'driver'),
-  'models.stage': listed('Both small stages, and the transistor that sleeps.'),
+  'models.stage': listed('The small stages, and the transistor that sleeps.'),
   'models.gm': (look, index) =>
     model(
       look,
@@ -100,7 +109,7 @@ export const biasWorkings: Pick<
     ),
   'models.rpi': (look, index) => model(look, index, 'V_T * beta / I_s', 'Current gain over slope.'),
   'models.cpi': (look, index) =>
-    index === 1
+    isAsleep(index)
       ? model(look, index, 'C_je', 'Without voltage: the depletion layer alone.')
       : model(
           look,
@@ -109,7 +118,7 @@ export const biasWorkings: Pick<
           'Charge under way through the base, and the depletion layer.',
         ),
   'models.cmu': (look, index) =>
-    index === 1
+    isAsleep(index)
       ? model(look, index, 'C_jc', 'Without voltage: the depletion layer alone.')
       : model(
           look,
@@ -138,7 +147,7 @@ function listed(says: string): Working {
 }
 
 const deviceOf = (look: Look, name: SmallName) =>
-  transistors[(look(`transmit.${name}Device`) as TransistorKey | null) ?? 'n2222'];
+  transistors[(look(devicePath(name)) as TransistorKey | null) ?? 'n2222'];
 
 /** Everything round the transistor from the row's own V_BE. */
 const rowSteps = (look: Look, name: SmallName): Record<string, Bound> => ({
@@ -167,7 +176,7 @@ interface Row {
 
 /** The first row of a stage in the table of operating points. */
 const usual = (look: Look, name: SmallName): Row =>
-  (look('transmit.biases') as readonly Row[])[name === 'amplifier' ? 0 : ROWS] as Row;
+  (look('transmit.biases') as readonly Row[])[ROWS * smallNames.indexOf(name)] as Row;
 
 const there = 'from the operating points, first row of the stage';
 
@@ -194,7 +203,7 @@ const standing = (look: Look, name: SmallName): Working => ({
 
 /** Sheet capacitances at 0 V and the transit time, as numbers that the sheet's figures give. */
 function charges(look: Look, name: SmallName): Record<string, Bound> {
-  const key = (look(`transmit.${name}Device`) as TransistorKey | null) ?? 'n2222';
+  const key = (look(devicePath(name)) as TransistorKey | null) ?? 'n2222';
   const card = smallCard(key);
   const { small } = transistors[key];
   return {
@@ -222,11 +231,16 @@ function charges(look: Look, name: SmallName): Record<string, Bound> {
   };
 }
 
-const modelName = (index: number): SmallName => (index === 2 ? 'driver' : 'amplifier');
+const isAsleep = (index: number): boolean => modelNames[index] === 'asleep';
+
+const modelName = (index: number): SmallName => {
+  const name = modelNames[index] ?? 'driver';
+  return name === 'asleep' ? 'amplifier' : name;
+};
 
 function model(look: Look, index: number, formula: string, says: string): Working {
   const name = modelName(index);
-  if (index === 1) return { says, formula, where: charges(look, name), source, assumes };
+  if (isAsleep(index)) return { says, formula, where: charges(look, name), source, assumes };
   return {
     says,
     formula,
@@ -244,7 +258,7 @@ function model(look: Look, index: number, formula: string, says: string): Workin
 /** The depletion law on the side of its corner where the voltage is. */
 function layer(look: Look, index: number, capacitance: string, volts: 'V_BE' | 'V_BC'): string {
   const name = modelName(index);
-  const card = smallCard((look(`transmit.${name}Device`) as TransistorKey | null) ?? 'n2222');
+  const card = smallCard((look(devicePath(name)) as TransistorKey | null) ?? 'n2222');
   const forward = volts === 'V_BE' && usual(look, name).vbe >= card.fc * card.vje;
   return forward
     ? `${capacitance} / (1 - F_J)^(1 + m_J) * (1 - F_J * (1 + m_J) + m_J * ${volts} / V_J)`

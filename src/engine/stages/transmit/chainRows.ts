@@ -1,4 +1,3 @@
-import { THERMAL_VOLTAGE } from '../../circuit/feedbackAmplifier.ts';
 import type { RowOf } from '../../fields/kinds.ts';
 import { dbOfPowerRatio } from '../../quantity/decibel.ts';
 import { dbmOfWatts, voltsOfDbm } from '../../quantity/power.ts';
@@ -11,20 +10,6 @@ import type { SmallFigures } from './smallFigures.ts';
 export const MODULATOR_MARGIN = 6;
 
 type Row = RowOf<typeof chain.columns>;
-
-/** Greatest power (W) of the microphone amplifier's follower: by its current or the supply's half. */
-function microphoneClip(seen: TransmitSeen): { power: number; limit: string } {
-  const byCurrent = seen.micCurrent * seen.modulatorImpedance;
-  const byVoltage = seen.supply / 2 - 1;
-  const peak = Math.min(byCurrent, byVoltage);
-  return {
-    power: peak ** 2 / (2 * seen.modulatorImpedance),
-    limit:
-      byCurrent < byVoltage
-        ? 'microphone amplifier’s current'
-        : 'supply of the microphone amplifier',
-  };
-}
 
 /** Gains from the modulator's audio side to the antenna, dB, in the signal's order. */
 export function gainsBehindAudio(
@@ -65,23 +50,24 @@ export function chainRows(
     readonly over: number;
   },
 ): Row[] {
-  const { first, second, driver, results } = small;
-  const micPower = rig.micGain + dbOfPowerRatio(seen.micInput / seen.modulatorImpedance);
+  const { follower, first, second, driver, results } = small;
+  const micPower = rig.micGain + dbOfPowerRatio(results.micLoad / seen.modulatorImpedance);
   const gains = [micPower, ...gainsBehindAudio(seen, small, rig.filterLoss)];
   const { onward } = levelPlan(gains, 0);
-  const mic = microphoneClip(seen);
   const collector = (limitedBy: 'current' | 'voltage') =>
     limitedBy === 'current' ? 'standing current' : 'supply voltage';
 
   // point, load, source, limit in dBm and in words
   const points: [string, number, number | null, number | null, string | null][] = [
-    ['Microphone', seen.micInput, null, null, null],
+    ['Microphone', results.micLoad, null, null, null],
     [
       'Modulator, audio side',
       seen.modulatorImpedance,
-      THERMAL_VOLTAGE / seen.micCurrent,
-      dbmOfWatts(mic.power),
-      mic.limit,
+      follower.output.r,
+      results.followerClip,
+      follower.limitedBy === 'current'
+        ? 'microphone amplifier’s current'
+        : 'supply of the microphone amplifier',
     ],
     [
       'Modulator, output',

@@ -1,4 +1,3 @@
-import { THERMAL_VOLTAGE } from '../../circuit/feedbackAmplifier.ts';
 import type { Bound, StageWorkings, Working } from '../../fields/workings.ts';
 import { MODULATOR_MARGIN } from './chainRows.ts';
 import type { transmitFields } from './fields.ts';
@@ -60,7 +59,7 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
 };
 
 const loads = [
-  ['R_mic', 'transmit.micInput'],
+  ['R_mic', 'transmit.micLoad'],
   ['R_mod', 'transmit.modulatorImpedance'],
   ['R_mod', 'transmit.modulatorImpedance'],
   ['R_in', 'transmit.amplifierInput'],
@@ -95,7 +94,7 @@ const blocks: readonly (readonly [string, Record<string, Bound>])[] = [
 
 /** The microphone amplifier's power gain: its voltage gain, and the change of resistance. */
 const micPower: Readonly<Record<string, Bound>> = {
-  R_mic: 'transmit.micInput',
+  R_mic: 'transmit.micLoad',
   R_mod: 'transmit.modulatorImpedance',
   A_mic: 'transmit.micGain',
   D_over: 'transmit.over',
@@ -134,17 +133,7 @@ function onwardOf(index: number): Working {
 
 function clipOf(index: number): Working {
   const forms: Readonly<Record<number, readonly [string, string, Record<string, Bound>]>> = {
-    1: [
-      'The follower’s peak current can’t exceed its standing current, nor its swing half the supply.',
-      '10 * log10(min(I_mic * R_mod, V_cc / 2 - V_d)^2 / (2 * R_mod) / P_ref)',
-      {
-        I_mic: 'transmit.micCurrent',
-        R_mod: 'transmit.modulatorImpedance',
-        V_cc: 'plan.supply',
-        V_d: { value: 1, unit: 'V', says: 'kept by the transistor; common practice, no source' },
-        P_ref: milliwatt,
-      },
-    ],
+    1: ['The most that the follower can give.', 'L_fol', { L_fol: 'transmit.followerClip' }],
     2: [
       'Audio some decibels below its carrier begins to switch the diodes itself.',
       '10 * log10(P_LO / P_ref) - D_mod - L_mod',
@@ -183,16 +172,7 @@ function sourceOf(index: number): Working {
   });
   switch (index) {
     case 1:
-      return {
-        says: 'An emitter follower’s output: the emitter resistance.',
-        formula: 'V_T / I_mic',
-        where: {
-          V_T: { value: THERMAL_VOLTAGE, unit: 'V', says: 'thermal voltage kT/q at 300 K' },
-          I_mic: 'transmit.micCurrent',
-        },
-        source,
-        assumes: 'The stage before it has a low impedance against the follower’s current gain.',
-      };
+      return plain('R_out_fol', 'transmit.followerOutput', 'The follower’s output.');
     case 2:
     case 3:
       return plain(

@@ -4,11 +4,16 @@ import type { CarrierLeft } from './carrierLeft.ts';
 import type { Levels } from './levels.ts';
 import type { TransmitSeen } from './seen.ts';
 
-/** Gain, headroom and what is left of the carrier. */
+/**
+ * Gain, headroom and what is left of the carrier.
+ *
+ * @param micStageGain voltage gain of the microphone amplifier as built, dB
+ */
 export function levelCautions(
   seen: TransmitSeen,
   { results }: Levels,
   { carrierSuppression, balance }: CarrierLeft,
+  micStageGain: number,
 ): Problem[] {
   const problems: Problem[] = [];
   const warn = (key: string, says: string, help: string) =>
@@ -19,6 +24,13 @@ export function levelCautions(
       'micLevel',
       `The microphone would need ${format(micGain, 'dB', 3)} of gain: more than two common stages give without hum.`,
       'Less pad, more gain in amplifiers or driver, or a stronger microphone.',
+    );
+  }
+  if (micGain !== null && seen.micFitted === null && micGain > micStageGain + 0.5) {
+    warn(
+      'micEmitter',
+      `The microphone amplifier as built has ${format(micStageGain, 'dB', 3)} of gain; full power needs ${format(micGain, 'dB', 3)}.`,
+      'A smaller emitter resistor there, less pad, or more gain in amplifiers or driver.',
     );
   }
   if (micGain !== null && micGain < 0) {
@@ -89,8 +101,8 @@ function cure(point: string, volts: boolean): readonly [string, string] {
           'A lower load with more standing current for the driver, a higher supply, or a final with more gain.',
         ]
       : [
-          'driverCurrent',
-          'More standing current or a higher load for the driver, or a final with more gain.',
+          'driverBridged',
+          'More standing current for the driver (a smaller emitter resistor) or a higher load, or a final with more gain.',
         ];
   }
   if (point.startsWith('Filter'))
@@ -103,8 +115,8 @@ function cure(point: string, volts: boolean): readonly [string, string] {
   }
   if (point.startsWith('Modulator')) {
     return [
-      'micCurrent',
-      `${volts ? 'A higher supply for' : 'More current in the last stage of'} the microphone amplifier, or less pad.`,
+      'followerEmitter',
+      `${volts ? 'A higher supply for' : 'More current in the follower of'} the microphone amplifier, or less pad.`,
     ];
   }
   if (volts) {
@@ -114,7 +126,7 @@ function cure(point: string, volts: boolean): readonly [string, string] {
     ];
   }
   return [
-    'amplifierCurrent',
-    'More standing current beside the filter, or more gain in driver and final.',
+    'amplifierBridged',
+    'More standing current beside the filter (a smaller emitter resistor), or more gain in driver and final.',
   ];
 }

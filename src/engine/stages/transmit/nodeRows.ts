@@ -17,6 +17,8 @@ export const nodeWords: Readonly<Record<string, string>> = {
 };
 
 const circuits: Readonly<Record<string, string>> = {
+  mic: 'Microphone amplifier',
+  follower: 'Follower',
   first: 'First amplifier',
   second: 'Second amplifier',
   driver: 'Driver',

@@ -3,6 +3,7 @@ import type { Unit } from '../../quantity/units.ts';
 import type { transmitFields } from './fields.ts';
 import { nodeFormula } from './nodeFormula.ts';
 import { nodeWord } from './nodeRows.ts';
+import { frequencyOf } from './portSteps.ts';
 import type { SolvedDrive } from './smallFields.ts';
 
 const source =
@@ -12,7 +13,7 @@ type NodeKey = Extract<keyof StageWorkings<typeof transmitFields>, `nodes.${stri
 
 /** Each node's equation with the neighbours' voltages put in. */
 export const nodeWorkings: Pick<StageWorkings<typeof transmitFields>, NodeKey> = {
-  'nodes.circuit': listed('First amplifier, second amplifier and driver, driven from either end.'),
+  'nodes.circuit': listed('The small stages in the signal’s order, driven from either end.'),
   'nodes.node': listed('All nodes of the circuit but ground, the supply being ground for signals.'),
   'nodes.re': (look, index) => nodeWorking(look, index, true),
   'nodes.im': (look, index) => nodeWorking(look, index, false),
@@ -31,7 +32,7 @@ function nodeWorking(look: Look, index: number, real: boolean): Working {
   );
   const where: Record<string, Bound> = {
     U_1: { value: 1, unit: 'V', says: 'behind the resistance that drives' },
-    f_0: 'plan.nominal',
+    ...frequencyOf(drive.name),
     omega: { formula: '2 * pi * f_0', unit: 'Hz', says: 'angular frequency' },
     ...partsBound(drive, parts),
   };
@@ -79,6 +80,8 @@ function nodeAt(look: Look, index: number): { drive: SolvedDrive; at: number } {
 
 /** What is at the ends of each circuit. */
 const ends: Readonly<Record<string, readonly [string, string]>> = {
+  mic: ['transmit.micSource', 'transmit.followerInput'],
+  follower: ['transmit.followerSource', 'transmit.modulatorImpedance'],
   first: ['transmit.modulatorImpedance', 'transmit.amplifierLoad'],
   second: ['transmit.amplifierInput', 'transmit.amplifierLoad'],
   driver: ['transmit.driverSource', 'transmit.finalInput'],
@@ -86,7 +89,7 @@ const ends: Readonly<Record<string, readonly [string, string]>> = {
 
 /** Parts by symbol: entries of the sheet, or figures of the table of models. */
 function partsBound({ name, net }: SolvedDrive, parts: readonly string[]): Record<string, Bound> {
-  const stage = name === 'driver' ? 'driver' : 'amplifier';
+  const stage = name === 'first' || name === 'second' ? 'amplifier' : name;
   const [source, load] = ends[name] ?? ['', ''];
   const paths: Readonly<Record<string, string>> = {
     R_s: source,
@@ -99,7 +102,8 @@ function partsBound({ name, net }: SolvedDrive, parts: readonly string[]): Recor
     R_F: `transmit.${stage}Feedback`,
     C_F: `transmit.${stage}Coupling`,
     C_K: `transmit.${stage}Coupling`,
-    R_C: 'transmit.amplifierFeed',
+    C_O: `transmit.${stage}Coupling`,
+    R_C: `transmit.${stage}Feed`,
     L_C: 'transmit.amplifierChoke',
     L_P: 'transmit.driverWinding',
     sigma: 'transmit.driverLeakage',

@@ -1,13 +1,25 @@
 import type { Bound, Look } from '../../fields/workings.ts';
 import type { Unit } from '../../quantity/units.ts';
+import { SPEECH } from './smallCircuits.ts';
 import type { SolvedDrive } from './smallFields.ts';
+
+export type CircuitName = 'mic' | 'follower' | 'first' | 'second' | 'driver';
+
+/** The frequency that a circuit is solved at. */
+export const frequencyOf = (circuit: string): Record<string, Bound> => ({
+  f_0:
+    circuit === 'mic' || circuit === 'follower'
+      ? { value: SPEECH, unit: 'Hz', says: 'the middle of speech' }
+      : 'plan.nominal',
+});
 
 /** Node voltages of a solved circuit as symbols: `x_in`, `y_in`, `x_out` …, with 1 V behind an end. */
 export function portSteps(
   look: Look,
-  name: 'first' | 'second' | 'driver',
+  name: CircuitName,
   driven: 0 | 1,
   nodes: readonly ('in' | 'out' | 'n' | 'c' | 'e')[],
+  mark = '',
 ): Record<string, Bound> {
   const drives = (look('transmit.circuits') as readonly SolvedDrive[] | null) ?? [];
   const drive = drives.find((one) => one.name === name && one.driven === driven);
@@ -23,8 +35,11 @@ export function portSteps(
   for (const node of nodes) {
     const at = numbers[node];
     const says = `${words[node]}, ${side}: from the node voltages`;
-    where[`x_${node}`] = volts(at === 0 ? 0 : (drive.re[at - 1] ?? 0), `in phase, ${says}`);
-    where[`y_${node}`] = volts(at === 0 ? 0 : (drive.im[at - 1] ?? 0), `in quadrature, ${says}`);
+    where[`x_${node}${mark}`] = volts(at === 0 ? 0 : (drive.re[at - 1] ?? 0), `in phase, ${says}`);
+    where[`y_${node}${mark}`] = volts(
+      at === 0 ? 0 : (drive.im[at - 1] ?? 0),
+      `in quadrature, ${says}`,
+    );
   }
   return where;
 }

@@ -105,10 +105,10 @@ function refusal(
       try: 'Reckon with less gain, or take a faster transistor.',
     },
     driverHeat: {
-      field: 'transmit.driverCurrent',
+      field: 'transmit.driverBridged',
       weight: 'warns',
       says: `The driver’s junction would get to ${value}; ${limit} is allowed.`,
-      try: 'Less standing current with a higher load, or a larger transistor.',
+      try: 'Less standing current (a larger emitter resistor) with a higher load, or a larger transistor.',
     },
     driverVoltage: {
       field: 'transmit.driverDevice',

@@ -18,7 +18,8 @@ const half = {
 const others = {
   I_drv: 'transmit.driverStanding',
   I_E: 'transmit.amplifierStanding',
-  I_mic: 'transmit.micCurrent',
+  I_mic: 'transmit.micStanding',
+  I_fol: 'transmit.followerStanding',
 } as const;
 
 const isClassA = (look: Look) => look('transmit.operating') === 'a';
@@ -205,13 +206,13 @@ export const powerWorkings: Pick<
   }),
   supplyPeak: {
     says: 'The final at full power, and what stands in the other stages.',
-    formula: 'I_dc + I_drv + 2 * I_E + I_mic',
+    formula: 'I_dc + I_drv + 2 * I_E + I_mic + I_fol',
     where: { I_dc: 'transmit.dcCurrent', ...others },
     source: 'Kirchhoff’s current law',
   },
   supplySpeech: {
     says: 'The final’s mean on speech, and what stands in the other stages.',
-    formula: 'I_q + (I_dc - I_q) * sqrt(pi * d_sp) / 2 + I_drv + 2 * I_E + I_mic',
+    formula: 'I_q + (I_dc - I_q) * sqrt(pi * d_sp) / 2 + I_drv + 2 * I_E + I_mic + I_fol',
     where: {
       I_q: 'transmit.quiescent',
       I_dc: 'transmit.dcCurrent',

@@ -5,6 +5,8 @@ type InputKey = keyof typeof transmitInputs;
 /** Own entries that may stay blank. */
 const blank = [
   'micFitted',
+  'micInput',
+  'micCurrent',
   'amplifierCurrent',
   'driverCurrent',
   'ownVce',

@@ -1,13 +1,18 @@
-import { type BiasPoint, biasPoint } from '../../circuit/amplifier/biasPoint.ts';
+import {
+  type BiasPoint,
+  type BiasResistors,
+  biasPoint,
+} from '../../circuit/amplifier/biasPoint.ts';
 import { biasOf } from '../../circuit/amplifier/commonEmitter.ts';
+import { followerBias } from '../../circuit/amplifier/emitterFollower.ts';
 import { type HybridPi, hybridPi } from '../../circuit/amplifier/hybridPi.ts';
 import { cardAt, type TransistorCard } from '../../circuit/amplifier/transistorCard.ts';
-import { transistors } from '../../data/devices.ts';
+import { type TransistorKey, transistors } from '../../data/devices.ts';
 import type { RowOf } from '../../fields/kinds.ts';
 import type { TransmitSeen } from './seen.ts';
 import { smallCard } from './smallCard.ts';
 import type { smallResults } from './smallFields.ts';
-import { amplifierParts, driverParts } from './smallParts.ts';
+import { amplifierParts, driverParts, followerParts, micParts } from './smallParts.ts';
 
 type Row = RowOf<typeof smallResults.biases.columns>;
 
@@ -23,21 +28,57 @@ export interface AtRest {
   readonly rows: readonly Row[];
 }
 
-/** Operating points of both small stages, usual and at both ends of the spread. */
-export const smallBias = (seen: TransmitSeen) => ({
-  amplifier: atRest(seen, 'Two-way amplifier', 'amplifier'),
-  driver: atRest(seen, 'Driver', 'driver'),
+/** The small stages in the signal's order. */
+export const smallNames = ['mic', 'follower', 'amplifier', 'driver'] as const;
+export type SmallName = (typeof smallNames)[number];
+
+/** What they are called. */
+export const smallWords: Readonly<Record<SmallName, string>> = {
+  mic: 'Microphone amplifier',
+  follower: 'Follower',
+  amplifier: 'Two-way amplifier',
+  driver: 'Driver',
+};
+
+/** Operating points of all small stages, usual and at both ends of the spread. */
+export const smallBias = (seen: TransmitSeen): Readonly<Record<SmallName, AtRest>> => ({
+  mic: atRest(seen, 'mic', seen.micDevice, biasOf(micParts(seen), seen.supply), null),
+  follower: atRest(
+    seen,
+    'follower',
+    seen.micDevice,
+    followerBias(followerParts(seen), seen.supply),
+    seen.micCurrent,
+  ),
+  amplifier: atRest(
+    seen,
+    'amplifier',
+    seen.amplifierDevice,
+    biasOf(amplifierParts(seen), seen.supply),
+    seen.amplifierCurrent,
+  ),
+  driver: atRest(
+    seen,
+    'driver',
+    seen.driverDevice,
+    biasOf(driverParts(seen), seen.supply),
+    seen.driverCurrent,
+  ),
 });
 
-function atRest(seen: TransmitSeen, stage: string, name: 'amplifier' | 'driver'): AtRest {
-  const key = seen[`${name}Device`];
+function atRest(
+  seen: TransmitSeen,
+  name: SmallName,
+  key: TransistorKey,
+  resistors: BiasResistors,
+  measured: number | null,
+): AtRest {
+  const stage = smallWords[name];
   const card = smallCard(key);
-  const parts = name === 'amplifier' ? amplifierParts(seen) : driverParts(seen);
-  const resistors = biasOf(parts, seen.supply);
   const { hfe, small } = transistors[key];
-  const at = (bf: number, temperature: number, measured: number | null) =>
-    biasPoint(resistors, cardAt({ ...card, bf }, temperature), temperature, measured);
-  const usual = at(hfe[1], seen.ambient, seen[`${name}Current`]);
+  const at = (bf: number, temperature: number, known: number | null) =>
+    biasPoint(resistors, cardAt({ ...card, bf }, temperature), temperature, known);
+  const usual = at(hfe[1], seen.ambient, measured);
   const row = (condition: string, gain: number, temperature: number, point: BiasPoint): Row => ({
     stage,
     condition,

@@ -1,4 +1,6 @@
+import { emitterFollower } from '../../circuit/amplifier/emitterFollower.ts';
 import { hybridPiOff } from '../../circuit/amplifier/hybridPi.ts';
+import { microphoneAmplifier } from '../../circuit/amplifier/microphoneAmplifier.ts';
 import type { StageCircuit } from '../../circuit/amplifier/stageCircuit.ts';
 import { closeStage, stageFigures } from '../../circuit/amplifier/stageFigures.ts';
 import { transformerDriver } from '../../circuit/amplifier/transformerDriver.ts';
@@ -8,7 +10,7 @@ import type { Complex } from '../../circuit/nodal/twoPortFigures.ts';
 import type { TransmitSeen } from './seen.ts';
 import type { AtRest } from './smallBias.ts';
 import type { SolvedDrive } from './smallFields.ts';
-import { amplifierParts, driverParts } from './smallParts.ts';
+import { amplifierParts, driverParts, followerParts, micParts } from './smallParts.ts';
 
 /** Collector–emitter voltage that no signal may use, V. Common practice, no source. */
 export const SWING_KEEPS = 0.5;
@@ -21,7 +23,10 @@ export interface Parallel {
 
 /** A small stage between its neighbours. */
 export interface SolvedStage {
+  /** Real part: its sign tells whether the stage turns the signal over. */
   readonly voltageGain: number;
+  /** Size of the voltage gain. */
+  readonly volts: number;
   readonly powerGain: number;
   readonly input: Parallel;
   readonly output: Parallel;
@@ -31,6 +36,31 @@ export interface SolvedStage {
   readonly two: TwoPort;
   readonly drives: readonly [SolvedDrive, SolvedDrive];
 }
+
+/** Frequency at which the stages for speech are worked out, Hz: the middle of speech. */
+export const SPEECH = 1000;
+
+/** The microphone amplifier from the microphone into the follower. */
+export const solveMic = (
+  seen: TransmitSeen,
+  { point, pi }: AtRest,
+  load: number,
+): SolvedStage | null =>
+  solveStage('mic', microphoneAmplifier(micParts(seen), pi), [seen.micSource, load], SPEECH, point);
+
+/** The follower from the microphone amplifier into the modulator. */
+export const solveFollower = (
+  seen: TransmitSeen,
+  { point, pi }: AtRest,
+  source: number,
+): SolvedStage | null =>
+  solveStage(
+    'follower',
+    emitterFollower(followerParts(seen), pi),
+    [source, seen.modulatorImpedance],
+    SPEECH,
+    point,
+  );
 
 /** The two-way amplifier from a source into its load; which place, for the workings' sake. */
 export const solveAmplifier = (
@@ -73,6 +103,7 @@ function solveStage(
   if (!figures) return null;
   return {
     voltageGain: figures.voltageGain.re,
+    volts: Math.hypot(figures.voltageGain.re, figures.voltageGain.im),
     powerGain: figures.powerGain,
     input: parallel(figures.input, frequency),
     output: parallel(figures.output, frequency),

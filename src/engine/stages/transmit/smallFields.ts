@@ -3,7 +3,7 @@ import { model, quantity, table, words } from '../../fields/declare.ts';
 
 /** A circuit solved at the operating frequency with 1 V behind one of its ends. */
 export interface SolvedDrive {
-  /** Which circuit: `first`, `second` or `driver`. */
+  /** Which circuit: `mic`, `follower`, `first`, `second` or `driver`. */
   readonly name: string;
   /** The closing resistor of input (0) or output (1) has the volt behind it. */
   readonly driven: 0 | 1;
@@ -140,7 +140,7 @@ export const smallResults = {
   }),
   nodes: table({
     label: 'Node voltages',
-    help: 'Every node of the small stages at the operating frequency, with one volt behind the resistance that drives.',
+    help: 'Every node of the small stages, for speech at 1 kHz and else at the operating frequency, with one volt behind the resistance that drives.',
     columns: {
       circuit: words({ label: 'Circuit', help: 'Which stage, and from which side it is driven.' }),
       node: words({ label: 'Node', help: 'Where in the circuit.' }),
@@ -159,6 +159,62 @@ export const smallResults = {
         help: 'Part a quarter period ahead.',
       }),
     },
+  }),
+  micStageGain: quantity({
+    label: 'Gain of the two stages',
+    symbol: 'A_two',
+    unit: 'dB',
+    digits: 3,
+    help: 'Voltage gain from microphone to modulator at 1 kHz with the parts given, volume full up.',
+  }),
+  micLoad: quantity({
+    label: 'Load on the microphone',
+    symbol: 'R_mic',
+    unit: 'Ω',
+    digits: 3,
+    help: 'The resistance that the microphone works into.',
+  }),
+  micStanding: quantity({
+    label: 'Microphone amplifier’s standing current',
+    symbol: 'I_mic',
+    unit: 'A',
+    digits: 3,
+    help: 'Emitter current of the first transistor.',
+  }),
+  followerSource: quantity({
+    label: 'Source that the follower sees',
+    symbol: 'R_s_fol',
+    unit: 'Ω',
+    digits: 3,
+    help: 'The microphone amplifier’s output resistance.',
+  }),
+  followerInput: quantity({
+    label: 'Follower’s input resistance',
+    symbol: 'R_in_fol',
+    unit: 'Ω',
+    digits: 3,
+    help: 'With the modulator as its load.',
+  }),
+  followerOutput: quantity({
+    label: 'Source that the modulator sees',
+    symbol: 'R_out_fol',
+    unit: 'Ω',
+    digits: 3,
+    help: 'The follower’s output resistance, as a resistance in parallel.',
+  }),
+  followerStanding: quantity({
+    label: 'Follower’s standing current',
+    symbol: 'I_fol',
+    unit: 'A',
+    digits: 3,
+    help: 'Emitter current. The modulator’s peak current can’t be more.',
+  }),
+  followerClip: quantity({
+    label: 'Most that the follower can give',
+    symbol: 'L_fol',
+    unit: 'dBm',
+    digits: 3,
+    help: 'Where its current or voltage runs out, into the modulator.',
   }),
   amplifierStanding: quantity({
     label: 'Standing current of each',
@@ -193,7 +249,7 @@ export const smallResults = {
     symbol: 'K_amp',
     unit: '1',
     digits: 3,
-    help: 'Rollett’s K from 0.1 to 300 MHz, where it is least. Above 1 no source and no load makes it oscillate; below 1 some would, though not these.',
+    help: 'Rollett’s K from 0.1 to 300 MHz, where it is least. Above 1 no source and no load makes it oscillate; below 1 some would.',
   }),
   amplifierKAt: quantity({
     label: 'That is at',

@@ -2,15 +2,22 @@ import { hybridPiOff, transitionOf } from '../../circuit/amplifier/hybridPi.ts';
 import { currentGain, feedbackAmplifier } from '../../circuit/feedbackAmplifier.ts';
 import { transistors } from '../../data/devices.ts';
 import type { Problem } from '../../fields/stage.ts';
-import { dbOfPowerRatio } from '../../quantity/decibel.ts';
+import { dbOfPowerRatio, dbOfVoltageRatio } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
 import { amplifierInputs } from './amplifierInputs.ts';
 import { driverInputs } from './driverInputs.ts';
+import { micInputs } from './micInputs.ts';
 import { nodeRows } from './nodeRows.ts';
 import type { TransmitSeen } from './seen.ts';
-import { type AtRest, smallBias } from './smallBias.ts';
-import { type SolvedStage, solveAmplifier, solveDriver } from './smallCircuits.ts';
+import { type AtRest, smallBias, smallNames, smallWords } from './smallBias.ts';
+import {
+  type SolvedStage,
+  solveAmplifier,
+  solveDriver,
+  solveFollower,
+  solveMic,
+} from './smallCircuits.ts';
 import { stabilityScan } from './stabilityScan.ts';
 
 /**
@@ -29,10 +36,13 @@ let last: { readonly seen: TransmitSeen; readonly figures: ReturnType<typeof fig
 
 /** All that the small stages depend on. */
 const smallKeys = [
-  ...(Object.keys({ ...amplifierInputs, ...driverInputs }) as (
+  ...(Object.keys({ ...micInputs, ...amplifierInputs, ...driverInputs }) as (
+    | keyof typeof micInputs
     | keyof typeof amplifierInputs
     | keyof typeof driverInputs
   )[]),
+  'micInput',
+  'micCurrent',
   'modulatorImpedance',
   'finalInput',
   'supply',
@@ -44,6 +54,13 @@ function figuresOf(seen: TransmitSeen) {
   const bias = smallBias(seen);
   const stop = notAtWork(bias);
   if (stop) return { stop };
+  // The follower's input hardly depends on its source: any will do to find it.
+  const probe = solveFollower(seen, bias.follower, seen.micFeed);
+  if (!follows(probe)) return { stop: noGain('followerCoupling') };
+  const mic = solveMic(seen, bias.mic, probe.input.r);
+  if (!works(mic)) return { stop: noGain('micEmitter') };
+  const follower = solveFollower(seen, bias.follower, mic.output.r);
+  if (!follows(follower)) return { stop: noGain('followerCoupling') };
   const first = solveAmplifier(seen, bias.amplifier, 'first', seen.modulatorImpedance);
   if (!works(first)) return { stop: noGain('amplifierFeedback') };
   // Behind the filter, its transformer is wound for the input resistance, so that the source equals it.
@@ -55,21 +72,36 @@ function figuresOf(seen: TransmitSeen) {
   const driverSource = (second.output.r * trial.input.r) / seen.amplifierLoad;
   const driver = solveDriver(seen, bias.driver, driverSource);
   if (!works(driver)) return { stop: noGain('driverFeedback') };
-  const drives = [...first.drives, second.drives[1], ...driver.drives];
+  const drives = [
+    ...mic.drives,
+    ...follower.drives,
+    ...first.drives,
+    second.drives[1],
+    ...driver.drives,
+  ];
   const stability = { amplifier: stabilityScan(first.two), driver: stabilityScan(driver.two) };
   const { amplifier: ofAmplifier, driver: ofDriver } = stability;
   return {
     stop: null,
+    follower,
     first,
     second,
     driver,
     problems: wanders(bias, stability),
     results: {
-      biases: [...bias.amplifier.rows, ...bias.driver.rows],
+      biases: smallNames.flatMap((name) => bias[name].rows),
       models: modelRows(bias),
       circuits: drives,
       nodes: nodeRows(drives),
       stability,
+      micStageGain: dbOfVoltageRatio(mic.volts * follower.volts),
+      micLoad: seen.micInput ?? mic.input.r,
+      micStanding: standing(bias.mic),
+      followerSource: mic.output.r,
+      followerInput: follower.input.r,
+      followerOutput: follower.output.r,
+      followerStanding: standing(bias.follower),
+      followerClip: dbmOfWatts(follower.clip),
       amplifierStanding: standing(bias.amplifier),
       amplifierGain: dbOfPowerRatio(first.powerGain),
       amplifierInput: first.input.r,
@@ -101,17 +133,22 @@ const standing = ({ point }: AtRest): number => point.collectorCurrent + point.b
 
 /** It amplifies the right way round, both ends take power, and no figure is beyond all sense. */
 const works = (stage: SolvedStage | null): stage is SolvedStage =>
-  stage !== null &&
-  stage.voltageGain < 0 &&
+  stage !== null && stage.voltageGain < 0 && isSound(stage);
+
+/** A follower: the output goes with the input. */
+const follows = (stage: SolvedStage | null): stage is SolvedStage =>
+  stage !== null && stage.voltageGain > 0 && isSound(stage);
+
+const isSound = (stage: SolvedStage): boolean =>
   [stage.powerGain, stage.input.r, stage.output.r, stage.clip].every(sensible);
 
 const sensible = (figure: number): boolean => figure > 1e-12 && figure < 1e12;
 
 /** A stage whose transistor is saturated, or has no current to speak of. */
 function notAtWork(bias: ReturnType<typeof smallBias>): Problem | null {
-  for (const name of ['amplifier', 'driver'] as const) {
+  for (const name of smallNames) {
     const { point } = bias[name];
-    const which = name === 'amplifier' ? 'The amplifiers beside the filter' : 'The driver';
+    const which = smallWords[name];
     if (point.vce < LEAST_VOLTAGE) {
       return {
         field: `transmit.${name}Upper`,
@@ -136,11 +173,15 @@ function notAtWork(bias: ReturnType<typeof smallBias>): Problem | null {
 const LEAST_VOLTAGE = 0.6;
 const LEAST_CURRENT = 1e-5;
 
-const noGain = (key: 'amplifierFeedback' | 'driverFeedback'): Problem => ({
+const noGain = (
+  key: 'amplifierFeedback' | 'driverFeedback' | 'micEmitter' | 'followerCoupling',
+): Problem => ({
   field: `transmit.${key}`,
   weight: 'stops',
-  says: 'With these parts the signal goes through the feedback resistor and not through the transistor.',
-  try: 'A larger feedback resistor, a smaller emitter resistor, or larger capacitors and windings.',
+  says: key.endsWith('Feedback')
+    ? 'With these parts the signal goes through the feedback resistor and not through the transistor.'
+    : 'With these parts the microphone amplifier passes no signal on.',
+  try: 'A smaller emitter resistor, larger capacitors and windings, or a larger feedback resistor.',
 });
 
 /** Currents that depend on luck and weather, and stages that may oscillate. */
@@ -149,19 +190,19 @@ function wanders(
   stability: Readonly<Record<'amplifier' | 'driver', ReturnType<typeof stabilityScan>>>,
 ): Problem[] {
   const problems: Problem[] = [];
-  for (const name of ['amplifier', 'driver'] as const) {
+  for (const name of smallNames) {
     const [, low, high] = bias[name].rows;
     const [least, most] = [low?.ic ?? 0, high?.ic ?? 0];
-    const which = name === 'amplifier' ? 'The amplifiers beside the filter' : 'The driver';
+    const which = smallWords[name];
     if (most > 2 * least) {
       problems.push({
-        field: `transmit.${name}Bridged`,
+        field: name === 'follower' ? 'transmit.followerEmitter' : `transmit.${name}Bridged`,
         weight: 'warns',
         says: `${which}: the current may be anything from ${format(least, 'A', 2)} to ${format(most, 'A', 2)}, as the transistor and the weather will have it.`,
         try: 'Smaller base resistors and more emitter resistance, or choose the transistor by measuring.',
       });
     }
-    const { gives } = stability[name];
+    const gives = name === 'amplifier' || name === 'driver' ? stability[name].gives : null;
     if (gives !== null) {
       problems.push({
         field: `transmit.${name}Feedback`,
@@ -188,7 +229,9 @@ function modelRows(bias: ReturnType<typeof smallBias>) {
   });
   const off = hybridPiOff(bias.amplifier.card);
   return [
-    row('Two-way amplifier', bias.amplifier),
+    row(smallWords.mic, bias.mic),
+    row(smallWords.follower, bias.follower),
+    row(smallWords.amplifier, bias.amplifier),
     {
       stage: 'Two-way amplifier, asleep',
       gm: null,
@@ -199,7 +242,7 @@ function modelRows(bias: ReturnType<typeof smallBias>) {
       cec: null,
       ft: null,
     },
-    row('Driver', bias.driver),
+    row(smallWords.driver, bias.driver),
   ];
 }
 

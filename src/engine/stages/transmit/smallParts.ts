@@ -1,7 +1,32 @@
 import type { CommonEmitter } from '../../circuit/amplifier/commonEmitter.ts';
+import type { EmitterFollower } from '../../circuit/amplifier/emitterFollower.ts';
+import type { MicrophoneAmplifier } from '../../circuit/amplifier/microphoneAmplifier.ts';
 import type { TransformerDriver } from '../../circuit/amplifier/transformerDriver.ts';
 import type { TwoWayAmplifier } from '../../circuit/amplifier/twoWayAmplifier.ts';
 import type { TransmitSeen } from './seen.ts';
+
+/** The microphone amplifier's parts as built. */
+export const micParts = (seen: TransmitSeen): MicrophoneAmplifier => ({
+  ...base(seen.micBias, seen.micUpper, seen.micLower),
+  emitter: seen.micEmitter,
+  bridged: seen.micBridged,
+  bridge: seen.micBridge,
+  feedback: Number.POSITIVE_INFINITY,
+  feedbackC: 0,
+  feed: seen.micFeed,
+  choke: 0,
+  inputC: seen.micCoupling,
+  outputC: seen.micCoupling,
+});
+
+/** The follower's, behind the microphone amplifier's own coupling capacitor. */
+export const followerParts = (seen: TransmitSeen): EmitterFollower => ({
+  upper: seen.followerUpper,
+  lower: seen.followerLower,
+  emitter: seen.followerEmitter,
+  inputC: Number.POSITIVE_INFINITY,
+  outputC: seen.followerCoupling,
+});
 
 /** The two-way amplifier's parts as built. */
 export const amplifierParts = (seen: TransmitSeen): TwoWayAmplifier => ({

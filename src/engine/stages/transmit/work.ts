@@ -13,8 +13,8 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
   if (stop) return { results: noResults(transmitFields), problems: [stop] };
   const small = smallFigures(seen);
   if (small.stop) return { results: noResults(transmitFields), problems: [small.stop] };
-  const { amplifierStanding, driverStanding } = small.results;
-  const others = driverStanding + 2 * amplifierStanding + seen.micCurrent;
+  const { micStanding, followerStanding, amplifierStanding, driverStanding } = small.results;
+  const others = driverStanding + 2 * amplifierStanding + micStanding + followerStanding;
   const final = workFinal(seen, driverStanding);
   const levels = workLevels(seen, small, final.results);
   const carrier = workCarrier(seen, levels.sideband);
@@ -31,10 +31,12 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
       ...small.problems,
       ...final.problems,
       ...levels.problems,
-      ...levelCautions(seen, levels, carrier),
+      ...levelCautions(seen, levels, carrier, small.results.micStageGain),
     ],
     origins: {
       amplifierStanding: seen.amplifierCurrent === null ? 'worked' : 'measured',
+      followerStanding: seen.micCurrent === null ? 'worked' : 'measured',
+      micLoad: seen.micInput === null ? 'worked' : 'measured',
       driverStanding: seen.driverCurrent === null ? 'worked' : 'measured',
       limitVce: seen.ownVce === null ? 'typical' : 'typed',
       limitIc: seen.ownIc === null ? 'typical' : 'typed',
