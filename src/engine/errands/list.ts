@@ -1,8 +1,14 @@
-import { chooseErrand } from './choose/errand.ts';
+import { buyErrand, chooseErrand } from './choose/errand.ts';
 import { compareErrand } from './compare/errand.ts';
 import type { Errand } from './errand.ts';
 import { powerErrand } from './power/errand.ts';
 import { yieldErrand } from './yield/errand.ts';
 
 /** All errands by their key. */
-export const errands: readonly Errand[] = [chooseErrand, compareErrand, powerErrand, yieldErrand];
+export const errands: readonly Errand[] = [
+  buyErrand,
+  chooseErrand,
+  compareErrand,
+  powerErrand,
+  yieldErrand,
+];

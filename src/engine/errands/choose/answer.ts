@@ -59,5 +59,4 @@ export interface ChooseAnswer {
   readonly selection: Selection | null;
   /** Why there is none. */
   readonly why: string | null;
-  readonly buy: BuyAnswer;
 }

@@ -14,11 +14,6 @@ const { chosen: _, ...filter } = filterReads;
 /** What the choice depends on: the bag, the filter as it is to be, the oscillator, and the wishes. */
 export const reads = {
   ...filter,
-  spread: 'bag.spread?',
-  set: 'bag.set?',
-  window: 'bag.window?',
-  lotSpread: 'bag.lotSpread?',
-  confidence: 'bag.confidence',
   seed: 'bag.seed',
   wantedSideband: 'plan.sideband',
   ambient: 'plan.ambient',
@@ -36,3 +31,17 @@ export const reads = {
 } as const;
 
 export type Order = Seen<(typeof of)[number], typeof reads>;
+
+/** What the number to buy depends on. */
+export const buyReads = {
+  bag: 'bag.rows?',
+  spread: 'bag.spread?',
+  set: 'bag.set?',
+  window: 'bag.window?',
+  lotSpread: 'bag.lotSpread?',
+  confidence: 'bag.confidence',
+  seed: 'bag.seed',
+  fs: 'quartz.fs',
+  crystals: 'filter.crystals',
+  bandwidth: 'filter.bandwidth',
+} as const;
