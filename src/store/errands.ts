@@ -37,6 +37,9 @@ const blank: Slot = {
 
 const useSlots = create<Readonly<Record<string, Slot>>>()(() => ({}));
 
+/** Steps in which progress is shown. */
+const STEPS = 25;
+
 let runner: Runner = runHere;
 
 /** Sends errands away by another runner from now on. */
@@ -92,6 +95,10 @@ export function useErrand<A>(key: string, { auto }: { auto?: number } = {}): Err
   };
 }
 
+/** An errand's last answer alone: for what need not be drawn anew while it is under way. */
+export const useAnswer = <A>(key: string): A | null =>
+  useSlots((all) => (all[key] ?? blank).answer as A | null);
+
 /** Sends an errand for the rig as it stands; what was under way is called back. */
 export function runErrand(key: string): void {
   const errand = errandOf(key);
@@ -118,7 +125,11 @@ export function runErrand(key: string): void {
     },
   });
   const callBack = runner(key, seen, {
-    progress: (progress) => tell({ progress }),
+    // In steps that can be seen: each one draws the leaf anew.
+    progress: (done) => {
+      const progress = Math.floor(done * STEPS) / STEPS;
+      if (progress > (useSlots.getState()[key]?.progress ?? 0)) tell({ progress });
+    },
     answer: (answer) => tell({ answer, answeredFrom: picked, running: false, progress: 1 }),
     failed: (failed) => tell({ failed, running: false }),
   });

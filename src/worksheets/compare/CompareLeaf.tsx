@@ -1,8 +1,7 @@
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import type { CompareAnswer } from '../../engine/errands/compare/compareAnswer.ts';
-import { useErrand } from '../../store/errands.ts';
-import { Errand } from '../bound/Errand.tsx';
+import { useAnswer } from '../../store/errands.ts';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
@@ -14,14 +13,11 @@ import { ResponseOverlay } from './ResponseOverlay.tsx';
 import { StepOverlay } from './StepOverlay.tsx';
 import { Unmet } from './Unmet.tsx';
 import { VoiceOverlay } from './VoiceOverlay.tsx';
-
-/** Pause after the last change before the filters are sent for, ms. */
-const PAUSE = 300;
+import { WorkThem } from './WorkThem.tsx';
 
 /** Up to four filters side by side: the present one, and what might be made instead. */
 export function CompareLeaf() {
-  const errand = useErrand<CompareAnswer>('compare', { auto: PAUSE });
-  const { answer } = errand;
+  const answer = useAnswer<CompareAnswer>('compare');
   return (
     <SheetFrame
       stage="compare"
@@ -46,7 +42,7 @@ export function CompareLeaf() {
       >
         <Alternatives />
         <Rows of="compare.described" />
-        <Errand of={errand} what="Filters designed and worked" run="Work them" />
+        <WorkThem />
         {answer && <Unmet answer={answer} />}
       </Section>
       {answer && (

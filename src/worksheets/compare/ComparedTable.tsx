@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Table } from '../../design/Table.tsx';
 import type { CompareAnswer, ComparedFigures } from '../../engine/errands/compare/compareAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
@@ -36,7 +37,7 @@ const lines: readonly Line[] = [
 ];
 
 /** All figures, a filter a column. */
-export function ComparedTable({ answer }: { answer: CompareAnswer }) {
+export const ComparedTable = memo(function ComparedTable({ answer }: { answer: CompareAnswer }) {
   const filters = foundIn(answer);
   if (filters.length === 0) return null;
   return (
@@ -58,7 +59,7 @@ export function ComparedTable({ answer }: { answer: CompareAnswer }) {
       }))}
     />
   );
-}
+});
 
 function written(value: number | null, unit: Unit | 'count', digits: number): string {
   if (value === null) return '–';

@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo } from 'react';
+import { memo, useDeferredValue, useMemo } from 'react';
 import { CurveChart, type CurveChartProps } from '../../design/chart/CurveChart.tsx';
 import type { CompareAnswer } from '../../engine/errands/compare/compareAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
@@ -9,12 +9,12 @@ import { filterInks, foundIn } from './filterInks.ts';
 const DOWN = -20;
 
 /** Group delays over each other. */
-export function DelayOverlay({ answer }: { answer: CompareAnswer }) {
+export const DelayOverlay = memo(function DelayOverlay({ answer }: { answer: CompareAnswer }) {
   const fs = useValue<number>('quartz.fs');
   const drawn = useMemo(() => (fs === null ? null : picture(answer, fs)), [answer, fs]);
   const chart = useDeferredValue(drawn);
   return chart && <CurveChart {...chart} />;
-}
+});
 
 function picture(answer: CompareAnswer, fs: number): CurveChartProps | null {
   const curves = foundIn(answer).map(({ name, found }) => {

@@ -9,12 +9,16 @@ import { type FoundFilter, filterInks, foundIn } from './filterInks.ts';
 const FLOOR = -90;
 
 /** The responses over each other, whole and magnified. */
-export function ResponseOverlay({ answer }: { answer: CompareAnswer }) {
+export const ResponseOverlay = memo(function ResponseOverlay({
+  answer,
+}: {
+  answer: CompareAnswer;
+}) {
   const fs = useValue<number>('quartz.fs');
   const drawn = useMemo(() => (fs === null ? null : pictures(answer, fs)), [answer, fs]);
   const picture = useDeferredValue(drawn);
   return picture && <Pictures {...picture} />;
-}
+});
 
 interface Both {
   readonly whole: CurveChartProps;

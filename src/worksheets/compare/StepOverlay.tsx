@@ -1,14 +1,14 @@
-import { useDeferredValue, useMemo } from 'react';
+import { memo, useDeferredValue, useMemo } from 'react';
 import { CurveChart, type CurveChartProps } from '../../design/chart/CurveChart.tsx';
 import type { CompareAnswer } from '../../engine/errands/compare/compareAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
 import { filterInks, foundIn } from './filterInks.ts';
 
 /** A tone that is switched on, as it comes out of each filter. */
-export function StepOverlay({ answer }: { answer: CompareAnswer }) {
+export const StepOverlay = memo(function StepOverlay({ answer }: { answer: CompareAnswer }) {
   const picture = useDeferredValue(useMemo(() => drawn(answer), [answer]));
   return picture && <CurveChart {...picture} />;
-}
+});
 
 function drawn(answer: CompareAnswer): CurveChartProps | null {
   const filters = foundIn(answer);

@@ -9,10 +9,10 @@ const UP_TO = 3500;
 const FLOOR = -80;
 
 /** The voice through each filter: the sideband that is wanted, and the other one. */
-export function VoiceOverlay({ answer }: { answer: CompareAnswer }) {
+export const VoiceOverlay = memo(function VoiceOverlay({ answer }: { answer: CompareAnswer }) {
   const pictures = useDeferredValue(useMemo(() => drawn(answer), [answer]));
   return pictures && <Pictures of={pictures} />;
-}
+});
 
 const Pictures = memo(function Pictures({ of }: { of: readonly CurveChartProps[] }) {
   return of.map((chart) => <CurveChart key={chart.title} {...chart} />);

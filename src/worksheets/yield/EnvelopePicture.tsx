@@ -1,34 +1,33 @@
-import { memo, useDeferredValue, useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { EnvelopeChart, type EnvelopeChartProps } from '../../design/chart/EnvelopeChart.tsx';
 import type { YieldAnswer } from '../../engine/errands/yield/yieldAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
 import { useValue } from '../../store/hooks.ts';
+import { useInTurn } from '../bound/useInTurn.ts';
 
-/** The response of all builds: whole, and its passband magnified. */
-export const EnvelopePicture = memo(function EnvelopePicture({ answer }: { answer: YieldAnswer }) {
+interface EnvelopePictureProps {
+  answer: YieldAnswer;
+  /** The whole response, or its passband under the glass. */
+  part: 'whole' | 'passband';
+  turn: number;
+}
+
+/** The response of all builds. */
+export const EnvelopePicture = memo(function EnvelopePicture(props: EnvelopePictureProps) {
   const fs = useValue<number>('quartz.fs');
   const carrier = useValue<number>('carrier.frequency');
-  const drawn = useMemo(
-    () => (fs === null ? null : pictures(answer, fs, carrier)),
-    [answer, fs, carrier],
+  const answer = useInTurn(props.answer, props.turn);
+  const picture = useMemo(
+    () => (fs === null || answer === null ? null : pictures(answer, fs, carrier)[props.part]),
+    [answer, fs, carrier, props.part],
   );
-  const picture = useDeferredValue(drawn);
-  return picture && <Pictures {...picture} />;
+  return picture && <EnvelopeChart {...picture} />;
 });
 
 interface Both {
   readonly whole: EnvelopeChartProps;
-  readonly strip: EnvelopeChartProps;
+  readonly passband: EnvelopeChartProps;
 }
-
-const Pictures = memo(function Pictures({ whole, strip }: Both) {
-  return (
-    <>
-      <EnvelopeChart {...whole} />
-      <EnvelopeChart {...strip} />
-    </>
-  );
-});
 
 function pictures(answer: YieldAnswer, fs: number, carrier: number | null): Both {
   const kHz = (f: number) => (f - fs) / 1000;
@@ -58,7 +57,7 @@ function pictures(answer: YieldAnswer, fs: number, carrier: number | null): Both
       uprights:
         carrier === null ? [] : [{ at: kHz(carrier), label: 'carrier', kind: 'live' as const }],
     },
-    strip: {
+    passband: {
       ...common,
       title: 'The passband of all builds, magnified',
       summary: 'Against the best point of the filter as designed.',

@@ -1,33 +1,37 @@
-import { memo, useDeferredValue, useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { HistogramChart, type HistogramChartProps } from '../../design/chart/HistogramChart.tsx';
+import type { FigureName } from '../../engine/errands/yield/buildFigures.ts';
 import { criteria } from '../../engine/errands/yield/mask.ts';
 import type { FigureSpread, YieldAnswer } from '../../engine/errands/yield/yieldAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
+import { useInTurn } from '../bound/useInTurn.ts';
 import { figureWords } from './figureWords.ts';
 
-/** How each figure comes out over all builds. */
-export const Histograms = memo(function Histograms({ answer }: { answer: YieldAnswer }) {
-  const drawn = useMemo(
-    () => answer.figures.map((figure) => ({ ...picture(figure, answer), key: figure.name })),
-    [answer],
-  );
-  const charts = useDeferredValue(drawn);
-  return <Pictures charts={charts} />;
-});
-
-const Pictures = memo(function Pictures({
-  charts,
+/** How each figure comes out over all builds, one picture after the other. */
+export const Histograms = memo(function Histograms({
+  answer,
+  turn,
 }: {
-  charts: readonly (HistogramChartProps & { key: string })[];
+  answer: YieldAnswer;
+  turn: number;
 }) {
   return (
     <div className="charts">
-      {charts.map(({ key, ...chart }) => (
-        <HistogramChart key={key} {...chart} />
+      {answer.figures.map(({ name }, place) => (
+        <Spread key={name} name={name} answer={answer} turn={turn + place} />
       ))}
     </div>
   );
 });
+
+function Spread({ name, turn, ...rest }: { name: FigureName; answer: YieldAnswer; turn: number }) {
+  const answer = useInTurn(rest.answer, turn);
+  const chart = useMemo(() => {
+    const figure = answer?.figures.find((one) => one.name === name);
+    return answer && figure ? picture(figure, answer) : null;
+  }, [answer, name]);
+  return chart && <HistogramChart {...chart} />;
+}
 
 function picture(figure: FigureSpread, { mask, builds }: YieldAnswer): HistogramChartProps {
   const { label, unit, digits } = figureWords[figure.name];

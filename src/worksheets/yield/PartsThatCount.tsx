@@ -8,16 +8,21 @@ import { criteria } from '../../engine/errands/yield/mask.ts';
 import type { PartShare } from '../../engine/errands/yield/ranked.ts';
 import type { YieldAnswer } from '../../engine/errands/yield/yieldAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
+import { useInTurn } from '../bound/useInTurn.ts';
 import { type FigureWord, figureWords, partWord } from './figureWords.ts';
 
+/** The pictures go first. */
+const TURN = 9;
 /** Parts that are listed. */
 const LISTED = 8;
 /** Below this a figure does not follow straight lines, and single parts say little. */
 const STRAIGHT = 0.5;
 
 /** Which single parts make a figure vary. */
-export const PartsThatCount = memo(function PartsThatCount({ answer }: { answer: YieldAnswer }) {
+export const PartsThatCount = memo(function PartsThatCount(props: { answer: YieldAnswer }) {
+  const answer = useInTurn(props.answer, TURN);
   const [chosen, choose] = useState<FigureName | null>(null);
+  if (answer === null) return null;
   const name = chosen ?? worstFigure(answer);
   const figure = answer.figures.find((one) => one.name === name) ?? answer.figures[0];
   if (!figure || figure.parts.length === 0) return null;

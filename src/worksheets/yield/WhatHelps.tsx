@@ -4,12 +4,18 @@ import { RankBars } from '../../design/RankBars.tsx';
 import { Section } from '../../design/Section.tsx';
 import { GOALS, type Steps, type YieldAnswer } from '../../engine/errands/yield/yieldAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
+import { useInTurn } from '../bound/useInTurn.ts';
 import { chanceText } from './chanceText.ts';
 import { groupWords } from './figureWords.ts';
 import { StepsTable } from './StepsTable.tsx';
 
+/** The pictures go first. */
+const TURN = 8;
+
 /** What better parts would bring: each group made perfect, and the tolerances that are sold. */
-export const WhatHelps = memo(function WhatHelps({ answer }: { answer: YieldAnswer }) {
+export const WhatHelps = memo(function WhatHelps(props: { answer: YieldAnswer }) {
+  const answer = useInTurn(props.answer, TURN);
+  if (answer === null) return null;
   const { capacitors, frequencies, perfect } = answer;
   if (answer.yield === null || !capacitors || !frequencies) return null;
   const now = answer.yield.share;

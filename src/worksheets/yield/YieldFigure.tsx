@@ -1,15 +1,11 @@
 import { Figure } from '../../design/Figure.tsx';
 import type { YieldAnswer } from '../../engine/errands/yield/yieldAnswer.ts';
-import type { ErrandState } from '../../store/errands.ts';
+import { type ErrandState, useErrand } from '../../store/errands.ts';
 import { betweenText, chanceText } from './chanceText.ts';
 
-interface YieldFigureProps {
-  answer: YieldAnswer | null;
-  standing: ErrandState<unknown>['standing'];
-}
-
 /** The yield, as the figure that matters most. */
-export function YieldFigure({ answer, standing }: YieldFigureProps) {
+export function YieldFigure() {
+  const { answer, standing } = useErrand<YieldAnswer>('yield');
   const found = answer?.yield ?? null;
   return (
     <Figure
@@ -30,7 +26,7 @@ export function YieldFigure({ answer, standing }: YieldFigureProps) {
   );
 }
 
-function waitsFor(answer: YieldAnswer | null, standing: string): string {
+function waitsFor(answer: YieldAnswer | null, standing: ErrandState<unknown>['standing']): string {
   if (standing === 'waits') return 'waits for the filter';
   if (answer === null) return standing === 'running' ? 'building …' : 'not built yet';
   return 'nothing is asked yet';
