@@ -1,9 +1,12 @@
 import { crystalFitStarts } from './crystalFitStart.ts';
 import { crystalSweepAt, NEPER, SWEEP, SWEEP_POINT, SWEEP_SIZE } from './crystalSweep.ts';
 import { heldDoubt, sweepCovariance } from './sweepCovariance.ts';
-import { lowest, polish, type SweepState } from './sweepDescent.ts';
+import { descend, lowest, polish, type SweepState } from './sweepDescent.ts';
 import { highestRow, rowsThatCount, type SweepRows, sweepMeans } from './sweepRows.ts';
-import { weighed } from './sweepWeights.ts';
+import { firstWeights, weighed } from './sweepWeights.ts';
+
+/** A fixture’s capacitance known worse than this is not known, F. */
+const SHUNT_TELLS = 10e-12;
 
 /** A sweep through a crystal, and what is known beforehand. */
 export interface CrystalFitTask {
@@ -48,6 +51,8 @@ export interface CrystalFit {
    * fs in Hz.
    */
   readonly means: Float64Array;
+  /** The fixture’s capacitance was to be fitted, and the sweep tells it. */
+  readonly shuntFitted: boolean;
   /** The sweep does not tell C0: it was held. */
   readonly c0Held: boolean;
   /** Root mean square of what the fit leaves, dB; with phase: of dB and phase alike. */
@@ -84,7 +89,7 @@ export function crystalFit(task: CrystalFitTask): CrystalFit {
     offset: frequency.map((f) => f - reference),
     level,
     phase,
-    weight: new Float64Array(frequency.length).fill(1),
+    weight: firstWeights(level),
     trust: new Float64Array(frequency.length).fill(1),
     reference,
     rt: task.rt,
@@ -94,31 +99,55 @@ export function crystalFit(task: CrystalFitTask): CrystalFit {
   const core = [SWEEP.fs, SWEEP.lnLm, SWEEP.rm] as number[];
   if (task.freeLevel) core.push(SWEEP.level);
   if (phase !== null) core.push(SWEEP.phase);
-  // What hardly shows is freed only when the rest has found its place.
-  const free = task.freeShunt ? [...core, SWEEP.shunt] : core;
-  const from = (all: readonly Float64Array[], core: readonly number[], free: readonly number[]) => {
-    const first = lowest(rows, all, core);
-    return weighed(rows, free === core ? first : lowest(rows, [first.p], free), free);
-  };
-
-  const coreC0 = [...core, SWEEP.c0];
-  const withC0 = task.freeShunt ? [...free, SWEEP.c0] : coreC0;
+  const withC0 = [...core, SWEEP.c0];
   let c0Held = task.c0From === 'hold';
-  let found = c0Held ? null : from(starts, coreC0, withC0);
+  let found = c0Held ? null : weighed(rows, lowest(rows, starts, withC0), withC0);
   if (found !== null) {
-    const variance = sweepCovariance(rows, found, withC0)[SWEEP.c0 * (SWEEP_SIZE + 1)] as number;
     // A sweep that knows it worse than was known before does not tell it.
-    c0Held = !((found.p[SWEEP.c0] as number) > 0 && Math.sqrt(variance) < task.c0Spread);
+    const error = errorAt(rows, found, withC0, SWEEP.c0);
+    c0Held = !((found.p[SWEEP.c0] as number) > 0 && error < task.c0Spread);
   }
   if (found === null || c0Held) {
     const held = starts.map((p) => p.with(SWEEP.c0, task.c0));
     if (found !== null) held.unshift(found.p.with(SWEEP.c0, task.c0));
-    rows.weight.fill(1);
+    rows.weight.set(firstWeights(level));
     rows.trust.fill(1);
-    found = from(held, core, free);
+    found = weighed(rows, lowest(rows, held, core), core);
   }
-  const fitted = c0Held ? free : withC0;
-  return answer(task, rows, polish(rows, found, fitted), fitted, c0Held);
+  const free = c0Held ? core : withC0;
+  const fitted = polish(rows, found, free);
+  const more = task.freeShunt ? withShunt(rows, fitted, free) : null;
+  return more === null
+    ? answer(task, rows, fitted, free, c0Held)
+    : answer(task, rows, more, [...free, SWEEP.shunt], c0Held);
+}
+
+/** The fixture’s capacitance is freed when the rest has found its place; null where it does not show. */
+function withShunt(
+  rows: SweepRows,
+  fitted: SweepState,
+  free: readonly number[],
+): SweepState | null {
+  const all = [...free, SWEEP.shunt];
+  const found = polish(rows, descend(rows, { ...fitted, p: fitted.p.slice() }, all), all);
+  const told = errorAt(rows, found, all, SWEEP.shunt) < SHUNT_TELLS && atRest(rows, found, all);
+  return told && found.sum <= fitted.sum ? found : null;
+}
+
+const errorAt = (rows: SweepRows, state: SweepState, free: readonly number[], at: number): number =>
+  Math.sqrt(sweepCovariance(rows, state, free)[at * (SWEEP_SIZE + 1)] as number);
+
+/** Do the rows agree, to more digits than are ever shown? */
+function atRest(rows: SweepRows, { p }: SweepState, free: readonly number[]): boolean {
+  const means = sweepMeans(rows, p);
+  const near = (at: number, value: number) =>
+    Math.abs((means[at] as number) - value) <= 2e-10 * Math.abs(value);
+  return free.every((at) => {
+    if (at === SWEEP.fs) return near(at, rows.reference + (p[at] as number));
+    if (at === SWEEP.lnLm) return near(at, Math.exp(p[at] as number));
+    // What may be nothing at all has no digits of its own.
+    return at === SWEEP.level || at === SWEEP.phase || near(at, p[at] as number);
+  });
 }
 
 /** Starts for a level that is anything: as if the peak lost little. */
@@ -148,7 +177,7 @@ function answer(
   free: readonly number[],
   c0Held: boolean,
 ): CrystalFit {
-  const { p, rest } = state;
+  const { p } = state;
   const covariance = sweepCovariance(rows, state, free);
   const doubt = new Float64Array(SWEEP_SIZE);
   if (c0Held) heldDoubt(rows, state, free, task.c0Spread, doubt);
@@ -175,6 +204,7 @@ function answer(
     covariance,
     doubt,
     means,
+    shuntFitted: free.includes(SWEEP.shunt),
     c0Held,
     rms: NEPER * Math.sqrt(state.sum / count),
     spread: NEPER * Math.sqrt(state.sum / Math.max(1, count - free.length)),
@@ -183,6 +213,6 @@ function answer(
     sum: NEPER * NEPER * state.sum,
     count,
     fitted,
-    rest,
+    rest: atRest(rows, state, free),
   };
 }

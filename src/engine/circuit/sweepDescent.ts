@@ -16,12 +16,12 @@ export function lowest(
   starts: readonly Float64Array[],
   free: readonly number[],
 ): SweepState {
+  const all = rows.weight.reduce((a, b) => a + b, 0);
   let best: SweepState | null = null;
   for (const start of starts) {
     const state = descend(rows, { p: start.slice(), sum: 0, rest: false }, free, best?.sum);
     if (best === null || state.sum < best.sum * (1 - 1e-6)) best = state;
-    const scatter = Math.sqrt(best.sum / rows.offset.length) * NEPER;
-    if (best.rest && scatter < 0.3) break;
+    if (best.rest && Math.sqrt(best.sum / all) * NEPER < 0.3) break;
   }
   if (best === null) throw new RangeError('a fit has no start');
   // Near fp a resistance below zero looks like the same above: a hollow of its own in the sum.
@@ -62,7 +62,7 @@ export function descend(
     let gain = 0;
     for (let j = 0; j < n; j += 1) {
       const at = free[j] as number;
-      const most = at === SWEEP.lnLm ? 1 : at === SWEEP.c0 ? mostC0(p) : Number.POSITIVE_INFINITY;
+      const most = mostOf(at, p);
       const move = Math.max(-most, Math.min(most, step[j] as number));
       next[at] = (next[at] as number) + move;
       gain += move * (g[j] as number);
@@ -111,10 +111,10 @@ export function polish(rows: SweepRows, state: SweepState, free: readonly number
     if (!choleskyFactor(a, n)) return now;
     choleskySolve(a, n, g);
     const step = free.map((_, j) => (g[j] as number) / (scale[j] as number));
-    let moved = 0;
+    const off = Math.max(...g.map(Math.abs)) / (Math.sqrt(now.sum) + 1e-30);
+    const next = now.p.slice();
     let part = 1;
     let sum = Number.POSITIVE_INFINITY;
-    const next = now.p.slice();
     for (; part > 0.01; part /= 2) {
       free.forEach((at, j) => {
         next[at] = (now.p[at] as number) + part * (step[j] as number);
@@ -123,17 +123,19 @@ export function polish(rows: SweepRows, state: SweepState, free: readonly number
       if (sum <= now.sum * (1 + 1e-9) + 1e-24) break;
     }
     if (part <= 0.01) return now;
-    free.forEach((at, j) => {
-      moved = Math.max(moved, Math.abs(step[j] as number) / (Math.abs(next[at] as number) + 1e-30));
-    });
     now = { ...now, p: next, sum };
-    if (moved < 1e-14) break;
+    if (off < 1e-10) break;
   }
   return now;
 }
 
-/** A longer step could carry fp past a row, and the sum over a ridge. */
-const mostC0 = (p: Float64Array): number => 0.3 * Math.max(Math.abs(p[SWEEP.c0] as number), 3e-13);
+/** The longest step of a parameter: a longer one could carry fp past a row, the sum over a ridge. */
+function mostOf(at: number, p: Float64Array): number {
+  if (at === SWEEP.lnLm) return 1;
+  if (at === SWEEP.shunt) return 5e-12;
+  if (at === SWEEP.c0) return 0.3 * Math.max(Math.abs(p[SWEEP.c0] as number), 3e-13);
+  return Number.POSITIVE_INFINITY;
+}
 
 /** A constant phase to start with: that of the highest rows. */
 function startPhase(rows: SweepRows, p: Float64Array): void {

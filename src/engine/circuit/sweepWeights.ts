@@ -8,6 +8,15 @@ const OUTLYING = 6;
 /** Floors that are tried, dB below the level at which they double the scatter's square. */
 const FLOORS = [-30, -35, -40, -45, -50, -55, -60, -65, -70, -75, -80, -85, -90, -95, -100];
 
+/** Floor to find the way with, before the rows have told their own; against the highest row. */
+const FIRST_FLOOR = 1e-4;
+
+/** Weights to begin with: what lies deep in the dip may be all noise, in its phase above all. */
+export function firstWeights(level: Float64Array): Float64Array {
+  const top = level.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  return level.map((x) => 1 / (1 + FIRST_FLOOR * 10 ** ((top - x) / 10)));
+}
+
 /** So much must the logarithm of the likelihood gain before a floor is believed. */
 const BELIEVED = 5;
 

@@ -213,6 +213,15 @@ export function cautions(
       ),
     );
   }
+  if (seen.shuntFree === 'free' && !fit.shuntFitted) {
+    found.push(
+      warns(
+        'shuntFree',
+        'The sweep does not tell the capacitance to ground: what was given is kept.',
+        'It shows in fixtures of 100 Ω and more, with an angle in the sweep.',
+      ),
+    );
+  }
   if (fit.rms > 0.5) {
     found.push(
       warns(
