@@ -92,9 +92,7 @@ function usePicture(): Picture | null {
           ? { ...below(exact), label: fitted === 'exact' ? 'as designed' : 'exact values' }
           : undefined,
       leak:
-        floor === null
-          ? undefined
-          : { at: -floor, label: `leakage past the filter, ${format(-floor, 'dB', 2)}` },
+        floor === null ? undefined : { at: -floor, label: `leakage, ${format(-floor, 'dB', 2)}` },
       xName: `kHz from ${format(fs, 'Hz', 7)}`,
       ...(carrier === null
         ? {}

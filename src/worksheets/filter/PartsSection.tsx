@@ -10,7 +10,7 @@ import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 
 const fittedColumns = ['exact', 'nearest', 'parts', 'fitted', 'off'] as const;
-const exactColumns = ['exact', 'fitted', 'parts'] as const;
+const exactColumns = ['exact'] as const;
 
 /** Which capacitors, what they are made of, and what not having the exact ones costs. */
 export function PartsSection() {
