@@ -30,6 +30,17 @@ describe('Transmit', () => {
     expect(probe.textContent).toMatch(/Antenna28\.3\sV\s?pp50\.0\sΩ33\.0\sdBm/);
   });
 
+  test('a larger emitter resistor lowers the driver’s current and its emitter voltage stays', async () => {
+    const { user, field } = openSheet('transmit');
+    const row = () => screen.getAllByRole('row', { name: /^Driver usual/ })[0]?.textContent ?? '';
+    const before = Number(/([\d.]+)\s*mA/.exec(row())?.[1]);
+    await user.type(field('transmit.driverBridged'), '122');
+    // 132 Ω in place of 66: about half the current, for the base hardly moves.
+    const after = Number(/([\d.]+)\s*mA/.exec(row())?.[1]);
+    expect(after / before).toBeGreaterThan(0.48);
+    expect(after / before).toBeLessThan(0.58);
+  });
+
   test('keeps a wrong entry and says the range beside it', async () => {
     const { user, field, beside } = openSheet('transmit');
     await user.type(field('transmit.pad'), '99');

@@ -19,7 +19,12 @@ export function OperatingPoints() {
         </Note>
       }
     >
-      <Rows of="transmit.biases" narrow="scroll" />
+      <Rows
+        of="transmit.biases"
+        columns={['stage', 'condition', 'vb', 've', 'vc', 'ic', 'vbe', 'gain', 'temperature']}
+        caption="To ground, without signal"
+        narrow="scroll"
+      />
       <Disclosure
         summary="The transistors’ models, and every node voltage"
         open={open}
