@@ -13,7 +13,11 @@ function openYield() {
     await user.clear(field(path));
     await user.type(field(path), text);
   };
-  act(() => useBench.getState().say('yield.builds', 'Builds', '200'));
+  act(() => {
+    const { sayAll } = useBench.getState();
+    const blank = { 'yield.widthLeast': '', 'yield.widthMost': '', 'yield.rippleMost': '' };
+    sayAll({ 'yield.builds': '200', ...blank }, 'For the test');
+  });
   const main = () =>
     page.container.querySelector('.sheet__opening .figure--main')?.textContent ?? '';
   return { ...page, write, main };
@@ -32,7 +36,7 @@ describe('Yield', () => {
     expect(container.querySelector<HTMLInputElement>('[id="yield.widthLeast"]')?.value).toMatch(
       /^2\.28\skHz$/,
     );
-    const helps = screen.getByLabelText(/one group of parts were perfect/);
+    const helps = await screen.findByLabelText(/one group of parts were perfect/, {}, soon);
     expect(helps.querySelectorAll('li')).toHaveLength(6);
   });
 

@@ -19,5 +19,10 @@ export function chance(hits: number, trials: number): Chance {
   const middle = (p + Z ** 2 / (2 * trials)) / (1 + Z ** 2 / trials);
   const half =
     (Z / (1 + Z ** 2 / trials)) * Math.sqrt((p * (1 - p)) / trials + Z ** 2 / (4 * trials ** 2));
-  return { share: p, low: Math.max(0, middle - half), high: Math.min(1, middle + half) };
+  // At the very ends rounding must not leave the share outside.
+  return {
+    share: p,
+    low: Math.min(p, Math.max(0, middle - half)),
+    high: Math.max(p, Math.min(1, middle + half)),
+  };
 }
