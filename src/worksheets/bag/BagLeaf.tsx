@@ -1,3 +1,4 @@
+import { Disclosure } from '../../design/Disclosure.tsx';
 import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
@@ -101,7 +102,9 @@ function Lot() {
         <Result of="bag.rm" size="small" none="not measured" />
         <Result of="bag.c0" size="small" none="not measured" />
       </Figures>
-      <Rows of="bag.sets" columns={['crystals', 'within', 'from', 'to', 'low', 'high']} />
+      <Disclosure summary="The closest neighbours, for every number of crystals">
+        <Rows of="bag.sets" columns={['crystals', 'within', 'from', 'to', 'low', 'high']} />
+      </Disclosure>
     </>
   );
 }

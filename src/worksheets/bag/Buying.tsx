@@ -113,7 +113,6 @@ function picture({ set, window, confidence, lots, chances, number }: BuyAnswer):
     x: { from: 1, to: last, name: 'crystals in the lot', unit: 'crystals', step: 1 },
     y: { from: 0, to: 100, name: '%', unit: '%', ticks: [0, 25, 50, 75, 100], decimals: 0 },
     uprights: number === null ? [] : [{ at: number, label: `buy ${number}`, kind: 'live' }],
-    flats: [],
     tall: 12,
   };
 }
