@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { biasPoint } from '../../src/engine/circuit/amplifier/biasPoint.ts';
-import { biasSpread } from '../../src/engine/circuit/amplifier/biasSpread.ts';
 import { cardFromSheet } from '../../src/engine/circuit/amplifier/cardFromSheet.ts';
 import { biasOf } from '../../src/engine/circuit/amplifier/commonEmitter.ts';
 import { hybridPi } from '../../src/engine/circuit/amplifier/hybridPi.ts';
@@ -12,7 +11,7 @@ import {
   postFilterAmplifier,
   typicalPostFilterAmplifier,
 } from '../../src/engine/circuit/amplifier/postFilterAmplifier.ts';
-import { stabilityOver } from '../../src/engine/circuit/amplifier/stabilityOver.ts';
+import { stabilityScan } from '../../src/engine/circuit/amplifier/stabilityScan.ts';
 import { closeStage, stageFigures } from '../../src/engine/circuit/amplifier/stageFigures.ts';
 import { cardAt } from '../../src/engine/circuit/amplifier/transistorCard.ts';
 import { feedbackAmplifier } from '../../src/engine/circuit/feedbackAmplifier.ts';
@@ -159,7 +158,14 @@ describe('what a stage becomes at its edges', () => {
     const stiff = biasOf(typicalMicrophoneAmplifier, 12);
     const limp = { ...stiff, upper: stiff.upper * 10, lower: stiff.lower * 10 };
     const ratio = (resistors: typeof stiff) => {
-      const { least, most } = biasSpread(resistors, cards.audio, [110, 450], [273, 323]);
+      const at = (bf: number, kelvin: number) =>
+        biasPoint(resistors, cardAt({ ...cards.audio, bf }, kelvin), kelvin).collectorCurrent;
+      const [least, most] = [at(110, 273), at(450, 323)];
+      // Gain and warmth both raise the current: the other two corners lie between.
+      for (const corner of [at(110, 323), at(450, 273)]) {
+        expect(corner).toBeGreaterThan(least);
+        expect(corner).toBeLessThan(most);
+      }
       const middle = biasPoint(resistors, cards.audio, KELVIN).collectorCurrent;
       expect(least).toBeLessThan(middle);
       expect(most).toBeGreaterThan(middle);
@@ -176,12 +182,11 @@ describe('what a stage becomes at its edges', () => {
       const bias = biasPoint(biasOf(parts, 12), card, KELVIN);
       const circuit = postFilterAmplifier(parts, hybridPi(card, KELVIN, bias));
       const two = closeStage(circuit, [50, 50]);
-      const f = new Float64Array(31);
-      const k = new Float64Array(31);
-      stabilityOver(two, 1e5, 300e6, f, k);
-      expect(f[0]).toBe(1e5);
-      expect(f[30]).toBeCloseTo(300e6, 0);
-      return k.reduce((a, b) => Math.min(a, b));
+      const scan = stabilityScan(two, 1e5, 300e6, 31);
+      expect(scan.frequency[0]).toBe(1e5);
+      expect(scan.frequency[30]).toBeCloseTo(300e6, 0);
+      expect(scan.lowest).toBe(scan.k.reduce((a, b) => Math.min(a, b)));
+      return scan.lowest;
     };
     expect(least(1500)).toBeGreaterThan(least(Number.POSITIVE_INFINITY) + 0.5);
   });

@@ -1,12 +1,11 @@
+import type { StabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { transmitFields } from './fields.ts';
 import { milliwatt } from './levelWorkings.ts';
 import { noiseSteps } from './noiseSteps.ts';
 import { type CircuitName, portSteps } from './portSteps.ts';
 import { type SmallName, smallNames } from './smallBias.ts';
-import { SWING_KEEPS } from './smallCircuits.ts';
-import type { StabilityScan } from './smallFields.ts';
-import { SCAN_FROM, SCAN_POINTS, SCAN_TO } from './stabilityScan.ts';
+import { SCAN_FROM, SCAN_POINTS, SCAN_TO, SWING_KEEPS } from './smallCircuits.ts';
 
 const nodal = 'nodal analysis of the hybrid-pi model at the operating frequency';
 const speech = 'nodal analysis of the hybrid-pi model at 1 kHz';

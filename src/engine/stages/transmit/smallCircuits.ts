@@ -37,6 +37,11 @@ export interface SolvedStage {
   readonly drives: readonly [SolvedDrive, SolvedDrive];
 }
 
+/** Band in which stability is looked for, Hz, and at how many frequencies. */
+export const SCAN_FROM = 1e5;
+export const SCAN_TO = 300e6;
+export const SCAN_POINTS = 29;
+
 /** Frequency at which the stages for speech are worked out, Hz: the middle of speech. */
 export const SPEECH = 1000;
 

@@ -1,3 +1,4 @@
+import type { StabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
 import type { Netlist } from '../../circuit/nodal/netlist.ts';
 import { model, quantity, table, words } from '../../fields/declare.ts';
 
@@ -14,19 +15,6 @@ export interface SolvedDrive {
   /** Voltages of the nodes from 1 on, V. */
   readonly re: Float64Array;
   readonly im: Float64Array;
-}
-
-/** A stage's stability over the band, and where it is least. */
-export interface StabilityScan {
-  readonly frequency: Float64Array;
-  readonly k: Float64Array;
-  /** The least factor, and its index; null where nothing comes back anywhere. */
-  readonly lowest: number;
-  readonly least: number | null;
-  /** Scattering parameters there, referred to the stage's own ends. */
-  readonly s: Float64Array;
-  /** A port gives back more than it gets, somewhere in the band: the first such frequency, Hz. */
-  readonly gives: number | null;
 }
 
 const stageName = words({ label: 'Stage', help: 'Which small stage.' });

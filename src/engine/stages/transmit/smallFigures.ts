@@ -1,4 +1,5 @@
 import { hybridPiOff, transitionOf } from '../../circuit/amplifier/hybridPi.ts';
+import { type StabilityScan, stabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
 import { currentGain, feedbackAmplifier } from '../../circuit/feedbackAmplifier.ts';
 import { transistors } from '../../data/devices.ts';
 import type { Problem } from '../../fields/stage.ts';
@@ -12,13 +13,15 @@ import { nodeRows } from './nodeRows.ts';
 import type { TransmitSeen } from './seen.ts';
 import { type AtRest, smallBias, smallNames, smallWords } from './smallBias.ts';
 import {
+  SCAN_FROM,
+  SCAN_POINTS,
+  SCAN_TO,
   type SolvedStage,
   solveAmplifier,
   solveDriver,
   solveFollower,
   solveMic,
 } from './smallCircuits.ts';
-import { stabilityScan } from './stabilityScan.ts';
 
 /**
  * The small stages in the transmitter's order, each between what really stands beside it. The last
@@ -79,7 +82,7 @@ function figuresOf(seen: TransmitSeen) {
     second.drives[1],
     ...driver.drives,
   ];
-  const stability = { amplifier: stabilityScan(first.two), driver: stabilityScan(driver.two) };
+  const stability = { amplifier: scan(first), driver: scan(driver) };
   const { amplifier: ofAmplifier, driver: ofDriver } = stability;
   return {
     stop: null,
@@ -128,6 +131,8 @@ function figuresOf(seen: TransmitSeen) {
 }
 
 export type SmallFigures = Extract<ReturnType<typeof smallFigures>, { stop: null }>;
+
+const scan = ({ two }: SolvedStage) => stabilityScan(two, SCAN_FROM, SCAN_TO, SCAN_POINTS);
 
 const standing = ({ point }: AtRest): number => point.collectorCurrent + point.baseCurrent;
 
@@ -187,7 +192,7 @@ const noGain = (
 /** Currents that depend on luck and weather, and stages that may oscillate. */
 function wanders(
   bias: ReturnType<typeof smallBias>,
-  stability: Readonly<Record<'amplifier' | 'driver', ReturnType<typeof stabilityScan>>>,
+  stability: Readonly<Record<'amplifier' | 'driver', StabilityScan>>,
 ): Problem[] {
   const problems: Problem[] = [];
   for (const name of smallNames) {
