@@ -42,10 +42,10 @@ export const yieldFields = declare({
     basis: choice({
       label: 'Crystals',
       options: {
-        alike: 'bought alike: their spread counts',
-        chosen: 'chosen and measured: the error of measuring counts',
+        alike: 'bought alike',
+        chosen: 'chosen one by one',
       },
-      help: 'Once each position has a crystal of its own, only how well that is known is left to chance.',
+      help: 'Bought alike, their spread counts. Once each position has a crystal of its own, only the error of measuring it is left to chance.',
     }),
     spreadUsed: quantity({
       label: 'Deviation of the frequencies',
