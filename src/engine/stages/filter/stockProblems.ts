@@ -35,16 +35,20 @@ export function stockProblems(
   const owned = parts.reduce((sum, { count }) => sum + count, 0);
   if (found.missing > 0) {
     const bare = places.filter(({ one }) => one.chosen.parts.length === 0);
-    problems.push(
-      say(
-        'stops',
-        `Not enough: ${places.length} capacitors are needed, ${owned} ${owned === 1 ? 'is' : 'are'} listed. Missing: ${bare
-          .map(({ one, at }) => `about ${format(one.chosen.value, 'F', 3)} for ${at}`)
-          .join(', ')}. The sheet shows exact values there.`,
-        'Buy those, or list more.',
-      ),
+    const all = new Map<string, string[]>();
+    for (const { one, at } of bare) {
+      const value = format(one.exact, 'F', 3);
+      all.set(value, [...(all.get(value) ?? []), at]);
+    }
+    const missing = [...all].map(
+      ([value, at]) => `${at.length} of about ${value} (${at.join(', ')})`,
     );
-    return problems;
+    const short = say(
+      'stops',
+      `Not enough: ${places.length} capacitors are needed, ${owned} ${owned === 1 ? 'is' : 'are'} listed. Missing: ${missing.join(', ')}. The sheet shows exact values there.`,
+      'Buy those, or list more.',
+    );
+    return [short, ...problems];
   }
   const far = places.filter(({ one }) => ratio(one.chosen.value, one.exact) > FAR);
   if (far.length > 0 && Math.sqrt(found.sums.chosen / weights) > MUCH) {
