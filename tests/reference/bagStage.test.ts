@@ -55,7 +55,8 @@ test('what the spoiled bag says', () => {
   });
   const { results, problems } = worked.stages.bag ?? { results: {}, problems: [] };
   expect(results).toMatchObject({ number: 19, aside: 2, humps: 'two' });
-  const rows = results.rows as readonly { label: string; note: string }[];
+  const { rows: told } = results as Readonly<Record<string, unknown>>;
+  const rows = told as readonly { label: string; note: string }[];
   expect(rows.find(({ label }) => label === 's')?.note).toContain('set aside');
   expect(rows.at(-1)?.note).toContain('stands already');
   expect(problems[0]?.says).toBe('2 lines of the list are set aside; the table says why.');

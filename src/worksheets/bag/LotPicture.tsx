@@ -10,10 +10,11 @@ export function LotPicture() {
   const rows = useValue<readonly BagRow[]>('bag.rows');
   const fs = useValue<number>('bag.fs');
   const spread = useValue<number>('bag.spread');
+  const two = useValue<string>('bag.humps') === 'two';
   const uses = useUses();
   const drawn = useMemo(
-    () => (rows === null || fs === null ? null : picture(rows, fs, spread, uses)),
-    [rows, fs, spread, uses],
+    () => (rows === null || fs === null ? null : picture(rows, fs, spread, two, uses)),
+    [rows, fs, spread, two, uses],
   );
   const late = useDeferredValue(drawn);
   return late && <DotStripChart {...late} />;
@@ -23,6 +24,7 @@ function picture(
   rows: readonly BagRow[],
   fs: number,
   spread: number | null,
+  two: boolean,
   uses: ReadonlyMap<string, Use>,
 ): DotStripChartProps {
   const counted = rows
@@ -36,6 +38,7 @@ function picture(
     summary: [
       `Each crystal at its distance from the median, ${format(fs, 'Hz', 7)}.`,
       ...(spread === null ? [] : [`Standard deviation ${format(spread, 'Hz', 3)}.`]),
+      ...(two ? ['It is two lots in one bag: one standard deviation says little of it.'] : []),
       used === 0
         ? 'None is in use yet.'
         : 'Filled with a number: its place in the filter. The lozenge: the carrier.',

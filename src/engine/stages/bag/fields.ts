@@ -143,8 +143,8 @@ export const bagFields = declare({
       label: 'The lot has',
       options: {
         one: 'one hump',
-        two: 'two humps: it is two lots in one bag',
-        few: 'too few crystals to tell',
+        two: 'two humps',
+        few: 'too few to tell',
       },
       help: 'Of a lot from which the good ones were taken two humps are left. One standard deviation then says little.',
       source: 'Engelman and Hartigan, 1969, and a plain rule for the valley',
