@@ -16,9 +16,9 @@ const TURN = 8;
 export const WhatHelps = memo(function WhatHelps(props: { answer: YieldAnswer }) {
   const answer = useInTurn(props.answer, TURN);
   if (answer === null) return null;
-  const { capacitors, frequencies, perfect } = answer;
+  const { capacitors, frequencies, perfect, triedYield } = answer;
   if (answer.yield === null || !capacitors || !frequencies) return null;
-  const now = answer.yield.share;
+  const failing = 1 - triedYield;
   const best = perfect[0];
   return (
     <Section
@@ -32,14 +32,16 @@ export const WhatHelps = memo(function WhatHelps(props: { answer: YieldAnswer })
         </Note>
       }
     >
-      <p>{adviceOf(now, best)}</p>
-      <h3 className="chart__title">Yield, if one group were perfect and all else as it is</h3>
+      <p>{adviceOf(triedYield, best)}</p>
+      <h3 className="chart__title">
+        Failures that vanish if one group is perfect, and the yield then
+      </h3>
       <RankBars
         label="Yield if one group of parts were perfect"
         of={perfect.map(({ group, chance }) => ({
           key: group,
           label: groupWords[group],
-          share: chance.share,
+          share: failing > 0 ? (chance.share - triedYield) / failing : 0,
           figure: chanceText(chance.share),
         }))}
       />

@@ -74,8 +74,9 @@ export interface YieldAnswer {
   readonly perfect: readonly { readonly group: Group; readonly chance: Chance }[];
   readonly capacitors: Steps | null;
   readonly frequencies: Steps | null;
-  /** Builds that the last three were tried on. */
+  /** Builds that the last three were tried on, and how many of these are good as they are. */
   readonly tried: number;
+  readonly triedYield: number;
 }
 
 /** Puts the shares together and draws the conclusions. */
@@ -102,8 +103,7 @@ export function yieldAnswer(shares: readonly YieldTally[]): YieldAnswer {
     return list.length === 0 ? null : { at: list, enough: GOALS.map((goal) => enough(list, goal)) };
   };
   const asks = asksAnything(mask);
-  let good = 0;
-  for (let i = 0; i < builds; i += 1) if (breaks[i] === 0) good += 1;
+  const goodOf = (first: number) => breaks.subarray(0, first).filter((bits) => bits === 0).length;
   return {
     builds,
     frequency,
@@ -117,7 +117,7 @@ export function yieldAnswer(shares: readonly YieldTally[]): YieldAnswer {
       return [spreadOf(name, place, known, found, parts, fit.explained)];
     }),
     mask,
-    yield: asks ? chance(good, builds) : null,
+    yield: asks ? chance(goodOf(builds), builds) : null,
     wantedPasses: broken(mask, wantedFigures) === 0,
     criteria: asks ? counted(mask, breaks, wantedFigures) : [],
     perfect: groups
@@ -129,6 +129,7 @@ export function yieldAnswer(shares: readonly YieldTally[]): YieldAnswer {
     capacitors: steps('capacitors'),
     frequencies: steps('frequency'),
     tried,
+    triedYield: goodOf(tried) / tried,
   };
 }
 
