@@ -12,14 +12,19 @@ export interface Fit {
   readonly sum: number;
 }
 
+/** How closely edges are found, Hz: where equations are shown for them, and where none are. */
+const FINE = 2e-9;
+export const COARSE = 1e-5;
+
 /** Analyses a ladder for the table of what its parts cost. */
 export function fitOf(
   way: Fit['way'],
   ladder: Ladder,
   around: readonly number[],
   sum: number,
+  tolerance = FINE,
 ): Fit {
-  const band = passband(ladder, around, 2e-9);
+  const band = passband(ladder, around, tolerance);
   return { way, ladder, band, dip: passbandRipple(ladder, around, band), sum };
 }
 

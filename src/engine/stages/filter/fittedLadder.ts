@@ -4,7 +4,7 @@ import { between, type Ladder } from '../../circuit/ladder.ts';
 import type { LadderForWidth } from '../../circuit/ladderForWidth.ts';
 import { passbandRipple } from '../../circuit/passbandRipple.ts';
 import { type FittedParts, fitParts } from './fitParts.ts';
-import { type Fit, fitOf } from './fits.ts';
+import { COARSE, type Fit, fitOf } from './fits.ts';
 import { endsOf } from './leaks.ts';
 import type { Owned } from './ownedParts.ts';
 import type { FilterSeen } from './seen.ts';
@@ -62,11 +62,12 @@ export function fittedLadder(
   const parts = fitParts(real, shifted(wanted, shift), seen.fitted, owned);
   const fits = [design];
   const { sums } = parts;
-  if (real !== exact) fits.push(fitOf('exact', real, near, sums.exact));
+  if (real !== exact)
+    fits.push(fitOf('exact', real, near, sums.exact, seen.fitted === 'exact' ? undefined : COARSE));
   let ladder = real;
   if (seen.fitted !== 'exact') {
     ladder = withParts(real, parts, 'chosen');
-    fits.push(fitOf('nearest', withParts(real, parts, 'nearest'), near, sums.nearest));
+    fits.push(fitOf('nearest', withParts(real, parts, 'nearest'), near, sums.nearest, COARSE));
     fits.push(fitOf('chosen', ladder, near, sums.chosen));
   }
   return { ...same, ladder: past(ladder), parts, fits };
