@@ -1,5 +1,6 @@
 import type { Ladder } from './ladder.ts';
 import { LEAKY_SIZE, leakyDrive } from './leakyDrive.ts';
+import { leakyPowerGain } from './leakyPowerGain.ts';
 import { shuntPowerGain } from './shuntPowerGain.ts';
 
 const DB = 10 / Math.LN10;
@@ -31,6 +32,7 @@ export function ladderGain(ladder: Ladder, frequency: Float64Array, gain: Float6
 
 /** Transducer gain as a plain ratio of powers. */
 export function powerGainAt(ladder: Ladder, f: number): number {
+  if (ladder.leakage > 0 && ladder.form !== 'shunt') return leakyPowerGain(ladder, f);
   if (ladder.leakage > 0) {
     const { source, load } = ladder;
     leakyDrive(ladder, f, scratch);
