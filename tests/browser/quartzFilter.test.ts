@@ -36,12 +36,9 @@ describe.each(widths)('from a bag of crystals to a filter, at a %s', (_, options
         mimeType: 'text/plain',
         buffer: Buffer.from(exampleSweeps.forty),
       });
-    await page
-      .getByText(/\d\dx? ?mH|mH/)
-      .first()
-      .waitFor();
+    await page.locator('.figure--main', { hasText: /\d\sfF/ }).waitFor();
     await openSheet(page, 'measure', 'Quartz');
-    await page.getByText('fit of a whole sweep').click();
+    await page.locator('input[name="measure.method"][value="sweep"]').check();
     await openSheet(page, 'quartz', 'Quartz');
     const lead = await page.locator('.sentence').textContent();
     expect(lead).toMatch(/(29|30)\.\d+\smH/);
@@ -72,7 +69,7 @@ describe.each(widths)('from a bag of crystals to a filter, at a %s', (_, options
     await page.locator('[id="yield.widthLeast"]').fill('2300');
     await page.locator('.errand[data-standing="fresh"]').waitFor({ timeout: 60_000 });
     expect(await page.locator('.figure--main').first().textContent()).toMatch(/\d+(\.\d+)?\s%/);
-    await page.locator('[id="yield.builds"]').fill('100000');
+    await page.locator('.sentence input').first().fill('100000');
     await page.getByRole('button', { name: 'Stop' }).click({ timeout: 20_000 });
     await page.locator('.errand[data-standing="before"]').waitFor();
     expect(complaints).toEqual([]);
