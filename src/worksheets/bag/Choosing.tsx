@@ -20,10 +20,10 @@ export function Choosing() {
         <Note title="What makes one choice better">
           <p>
             The response with the parts that will be fitted. One figure is made least, in dB: the
-            ripple; a quarter of the fall over the middle seven tenths of the passband; a tenth for
-            each per cent of width beyond the first that is gained or lost; a tenth of the loss; a
-            twentieth for each tenth of the width that the crystals lie apart. The ripple is never
-            more than with the closest neighbours.
+            ripple; a tenth of the fall over the middle seven tenths of the passband; a tenth for
+            each per cent of width beyond the first that is gained or lost; a twentieth of the loss;
+            a fiftieth for each tenth of the width that the crystals lie apart. A level shoulder
+            counts as a dip. The ripple is never more than with the closest neighbours.
           </p>
           <p>
             The carrier gets what needs the least pulling of those that are left, unless only one

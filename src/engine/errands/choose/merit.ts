@@ -19,11 +19,11 @@ export interface Judged extends Looks {
 /** The part of the width, at each side, in which a fall is a corner and no unevenness. */
 export const CORNER = 0.15;
 /** Parts of a dB that the other figures count beside a dB of ripple. */
-const FALL = 0.25;
+const FALL = 0.1;
 const WIDTH = 10;
 const FREE = 0.01;
-const LOSS = 0.1;
-const APART = 0.5;
+const LOSS = 0.05;
+const APART = 0.2;
 /** How much more ripple counts beyond that of the n closest neighbours. */
 const WORSE = 4;
 
@@ -36,9 +36,9 @@ export interface Against {
 }
 
 /**
- * The one figure that is made least, dB: the ripple; a quarter of the fall over the middle of the
- * passband; a tenth of a dB for each per cent of width over the first; a tenth of the loss; a
- * twentieth of a dB for each tenth of the width that the crystals lie apart. Ripple beyond that of
+ * The one figure that is made least, dB: the ripple; a tenth of the fall over the middle of the
+ * passband; a tenth of a dB for each per cent of width over the first; a twentieth of the loss; a
+ * fiftieth of a dB for each tenth of the width that the crystals lie apart. Ripple beyond that of
  * the n closest neighbours counts five times.
  */
 export const meritOf = ({ ripple, fall, width, loss, apart }: Judged, against: Against): number =>

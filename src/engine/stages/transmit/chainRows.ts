@@ -40,6 +40,7 @@ export function chainRows(
   small: SmallFigures,
   rig: {
     readonly ends: number;
+    readonly endsLoad: number;
     readonly filterLoss: number;
     readonly filterSource: number;
     readonly collectorLoad: number;
@@ -85,7 +86,7 @@ export function chainRows(
       collector(first.limitedBy),
     ],
     ['Filter, input', rig.ends, rig.filterSource, dbmOfWatts(seen.filterDrive), 'crystals'],
-    ['Filter, output', rig.ends, rig.ends, null, null],
+    ['Filter, output', rig.endsLoad, rig.endsLoad, null, null],
     ['Second amplifier, input', first.input.r, first.input.r, null, null],
     [
       'Second amplifier, collector',

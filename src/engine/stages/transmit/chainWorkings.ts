@@ -65,7 +65,7 @@ const loads = [
   ['R_in', 'transmit.amplifierInput'],
   ['R_L', 'transmit.amplifierLoad'],
   ['R_end', 'filter.ends'],
-  ['R_end', 'filter.ends'],
+  ['R_end_L', 'filter.endsLoad'],
   ['R_in', 'transmit.amplifierInput'],
   ['R_L', 'transmit.amplifierLoad'],
   ['R_in_drv', 'transmit.driverInput'],
@@ -185,7 +185,7 @@ function sourceOf(index: number): Working {
     case 5:
       return plain('R_fs', 'transmit.filterSource', 'The first amplifier through its transformer.');
     case 6:
-      return plain('R_end', 'filter.ends', 'The filter, designed for this resistance.');
+      return plain('R_end_L', 'filter.endsLoad', 'The filter, designed for this resistance.');
     case 7:
       return plain(
         'R_in',

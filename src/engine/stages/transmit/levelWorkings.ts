@@ -149,7 +149,11 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
   },
   'couplings.collector': (_, index) =>
     index === 1
-      ? same('R_end', 'filter.ends', 'The filter’s end resistance.')
+      ? same(
+          'R_end_L',
+          'filter.endsLoad',
+          'The resistance that the filter’s output is designed for.',
+        )
       : index === 3
         ? same('R_L_drv', 'transmit.driverLoad', 'The load that the driver is designed for.')
         : same('R_L', 'transmit.amplifierLoad', 'The load that the amplifier is designed for.'),

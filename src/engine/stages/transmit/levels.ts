@@ -11,8 +11,8 @@ export function workLevels(
   small: SmallFigures,
   power: { readonly collectorLoad: number; readonly outputImpedance: number },
 ) {
-  const { ends, filterLoss } = seen;
-  if (ends === null || filterLoss === null) {
+  const { ends, endsLoad, filterLoss } = seen;
+  if (ends === null || endsLoad === null || filterLoss === null) {
     const results = {
       chain: null,
       micGain: null,
@@ -42,6 +42,7 @@ export function workLevels(
   const chain = chainRows(seen, small, {
     ...power,
     ends,
+    endsLoad,
     filterLoss,
     filterSource,
     micGain: seen.micFitted ?? micGain,
@@ -55,7 +56,7 @@ export function workLevels(
   const couplings = (
     [
       ['First amplifier to filter', seen.amplifierLoad, ends],
-      ['Filter to second amplifier', ends, small.first.input.r],
+      ['Filter to second amplifier', endsLoad, small.first.input.r],
       ['Second amplifier to driver', seen.amplifierLoad, small.driver.input.r],
       ['Driver to final', seen.driverLoad, seen.finalInput],
     ] as const

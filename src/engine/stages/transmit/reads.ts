@@ -39,6 +39,7 @@ export const transmitReads = {
   antenna: 'plan.antenna',
   ambient: 'plan.ambient',
   ends: 'filter.ends?',
+  endsLoad: 'filter.endsLoad?',
   filterLoss: 'filter.loss?',
   attenuation: 'carrier.attenuation?',
   suppressionWorst: 'carrier.suppressionWorst?',
