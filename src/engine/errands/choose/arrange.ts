@@ -52,9 +52,10 @@ const REFINED = 6;
 /** Careful looks, of many points each. */
 const CAREFUL_LOOKS = 4000;
 /** So few arrangements are all looked at carefully. */
-const FEW = 7000;
-/** Arrangements that are looked at once more, for the slightest dip. */
-const CANDIDATES = 200;
+const FEW = 3100;
+/** Arrangements that are looked at once more, for the slightest dip, until enough have none too deep. */
+const CANDIDATES = 800;
+const ENOUGH = 60;
 /** Arrangements of which the whole filter is built at the end. */
 const FINALISTS = 12;
 
@@ -104,7 +105,9 @@ export function* arrange(
   const fine = gridOf(task, 12 * n + 24);
   const careful = judgeOf(task, fine.offsets);
   const against: Against = { width: fine.width, ripple: careful.look(neighbours).ripple };
-  const pool = poolOf(CANDIDATES);
+  const ways = waysOf(count, n);
+  const few = ways <= FEW;
+  const pool = poolOf(few ? ways : CANDIDATES);
   let left = CAREFUL_LOOKS;
   const merit = (arrangement: Arrangement) => {
     left -= 1;
@@ -121,7 +124,7 @@ export function* arrange(
     }
   }
   const starts = [neighbours, ...found.slice(0, REFINED).map(({ arrangement }) => arrangement)];
-  if (waysOf(count, n) <= FEW) {
+  if (few) {
     // So few that all can be looked at.
     for (const arrangement of every(count, n)) {
       merit(arrangement);
@@ -152,6 +155,7 @@ export function* arrange(
     last = here;
     const one = plainly(arrangement);
     if (one !== null && one.ripple <= most) candidates.push(one);
+    if (candidates.length >= ENOUGH) break;
     yield 0.95;
   }
   candidates.sort((a, b) => a.merit - b.merit);
