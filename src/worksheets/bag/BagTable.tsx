@@ -21,15 +21,9 @@ export function BagTable() {
   const [edited, setEdited] = useState<number | null>(null);
   const open = useBench((s) => (s.open?.path.startsWith('bag.rows.') ? s.open : null));
   const shownRows = useMemo(() => sorted(late ?? [], order, uses), [late, order, uses]);
+  const columns = useMemo(() => columnsOf(late ?? []), [late]);
+  const places = useMemo(() => new Map((late ?? []).map((row, i) => [row, i])), [late]);
   if (rows === null || late === null) return null;
-  const given = figures.filter((key) => late.some((row) => row[key] !== null));
-  const noted = late.some(({ note }) => note !== '');
-  const columns: readonly Column[] = [
-    'label',
-    ...given,
-    'use',
-    ...(noted ? (['note'] as const) : []),
-  ];
   const press = (by: Column) =>
     setOrder((now) => ({ by, falling: now.by === by ? !now.falling : false }));
   return (
@@ -62,12 +56,12 @@ export function BagTable() {
               <Line
                 key={row.line}
                 row={row}
-                index={late.indexOf(row)}
+                index={places.get(row) ?? 0}
                 columns={columns}
                 use={uses.get(row.label.toLowerCase())}
                 edited={edited === row.line}
                 onEdit={setEdited}
-                open={open?.index === late.indexOf(row) ? open.path : null}
+                open={open?.index === places.get(row) ? (open?.path ?? null) : null}
               />
             ))}
           </tbody>
@@ -76,6 +70,13 @@ export function BagTable() {
       {open && <Workings of={open.path} index={open.index} />}
     </Section>
   );
+}
+
+/** Only columns that have something in them. */
+function columnsOf(rows: readonly BagRow[]): readonly Column[] {
+  const given = figures.filter((key) => rows.some((row) => row[key] !== null));
+  const noted = rows.some(({ note }) => note !== '');
+  return ['label', ...given, 'use', ...(noted ? (['note'] as const) : [])];
 }
 
 const names: Readonly<Record<Column, string>> = {
@@ -158,7 +159,6 @@ function Cell({
   of: FigureColumn;
   open: string | null;
 }) {
-  const openWorking = useBench((s) => s.openWorking);
   const value = row[of];
   const field = fieldAt('bag.rows');
   const column = field?.kind === 'table' ? field.columns[of] : undefined;
@@ -170,7 +170,7 @@ function Cell({
       className="cell-how"
       aria-expanded={open === path}
       title="Show the workings"
-      onClick={() => openWorking(open === path ? null : path, index)}
+      onClick={() => useBench.getState().openWorking(open === path ? null : path, index)}
     >
       {shown(column, value)}
     </button>
