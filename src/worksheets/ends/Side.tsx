@@ -14,6 +14,8 @@ const paths = {
     is: 'ends.sourceIs',
     own: 'ends.sourceOwn',
     ownX: 'ends.sourceOwnX',
+    tuned: 'ends.sourceTuned',
+    coil: 'ends.sourceCoil',
     wound: 'ends.sourceWound',
     by: 'ends.sourceBy',
     gives: 'ends.sourceGives',
@@ -28,6 +30,8 @@ const paths = {
     is: 'ends.loadIs',
     own: 'ends.loadOwn',
     ownX: 'ends.loadOwnX',
+    tuned: 'ends.loadTuned',
+    coil: 'ends.loadCoil',
     wound: 'ends.loadWound',
     by: 'ends.loadBy',
     gives: 'ends.loadGives',
@@ -45,6 +49,8 @@ export function Side({ of }: { of: 'source' | 'load' }) {
   const at = paths[of];
   const own = useValue<string>(at.is) === 'own';
   const gives = useValue<number>(at.gives);
+  const beside = useValue<number>(at.givesX) ?? 0;
+  const coil = useValue<number>(at.coil);
   const reactance = useValue<number>(at.seenX) ?? 0;
   const field = fieldAt(at.gives);
   return (
@@ -56,9 +62,11 @@ export function Side({ of }: { of: 'source' | 'load' }) {
           <Entry of={at.ownX} />
         </Fields>
       )}
+      {beside < 0 && <Entry of={at.tuned} form="row" />}
       <Figures>
         <Result of={at.gives} />
-        {own && <Result of={at.givesX} size="small" />}
+        {(own || beside !== 0) && <Result of={at.givesX} size="small" />}
+        {coil !== null && <Result of={at.coil} size="small" />}
         <Result of={at.seen} />
         {(own || reactance !== 0) && <Result of={at.seenX} size="small" />}
       </Figures>

@@ -36,6 +36,7 @@ const waysTable = (label: string) =>
 export const sideResults = {
   sourceGives: figure('Ω', 'What stands before the filter', 'R_sg', 3, 'Its output resistance.'),
   sourceGivesX: figure('Ω', 'Reactance with it', 'X_sg', 3, 'In series.'),
+  sourceCoil: figure('H', 'Coil across it', 'L_sg', 3, 'Tunes its capacitance out.'),
   sourceWays: waysTable('From the amplifier before it'),
   sourceSeen: figure('Ω', 'The filter’s input sees', 'R_ss', 3, 'Through the matching chosen.'),
   sourceSeenX: figure('Ω', 'Reactance there', 'X_ss', 3, 'In series.'),
@@ -43,6 +44,7 @@ export const sideResults = {
   sourceAdvice: words({ label: 'Before the filter', help: 'Which way suits, and why.' }),
   loadGives: figure('Ω', 'What stands behind the filter', 'R_lg', 3, 'Its input resistance.'),
   loadGivesX: figure('Ω', 'Reactance with it', 'X_lg', 3, 'In series.'),
+  loadCoil: figure('H', 'Coil across it', 'L_lg', 3, 'Tunes its capacitance out.'),
   loadWays: waysTable('To the amplifier behind it'),
   loadSeen: figure('Ω', 'The filter’s output sees', 'R_ls', 3, 'Through the matching chosen.'),
   loadSeenX: figure('Ω', 'Reactance there', 'X_ls', 3, 'In series.'),

@@ -50,6 +50,13 @@ const reactance = (symbol: string) =>
     help: 'Reactance at the filter’s frequency: positive for a coil, negative for a capacitor.',
   });
 
+const tuned = choice({
+  label: 'Its capacitance',
+  options: { left: 'left as it is', out: 'tuned out by a coil across it' },
+  default: 'left',
+  help: 'What lies across an amplifier’s resistance spoils the match; a coil that resonates with it at the filter’s frequency takes it away.',
+});
+
 const wound = (symbol: string) =>
   quantity({
     label: 'Matched as if it were',
@@ -67,11 +74,13 @@ export const sideInputs = {
   sourceIs: is('Before the filter', 'the amplifier before it'),
   sourceOwn: ohms('Its resistance', 'R_so', 'What feeds the filter: its output resistance.'),
   sourceOwnX: reactance('X_so'),
+  sourceTuned: tuned,
   sourceWound: wound('R_sw'),
   sourceBy: by('Matched by'),
   loadIs: is('Behind the filter', 'the amplifier behind it'),
   loadOwn: ohms('Its resistance', 'R_lo', 'What the filter feeds: its input resistance.'),
   loadOwnX: reactance('X_lo'),
+  loadTuned: tuned,
   loadWound: wound('R_lw'),
   loadBy: by('Matched by'),
 } as const;

@@ -12,11 +12,50 @@ const book = 'closed form; any text on impedance matching';
 const sideOf = (look: Look, key: SideKey): Side | null =>
   (key === 'source' ? sourceSide : loadSide)(seenBy(look));
 
+/** Resistance and capacitance in parallel that the amplifier at an end has. */
+const amplifierAt = (key: SideKey) =>
+  key === 'source'
+    ? { r: 'transmit.amplifierOutput', c: 'transmit.amplifierOutputC' }
+    : { r: 'transmit.amplifierInput', c: 'transmit.amplifierInputC' };
+
+/** What stands at an end, as it is. */
+const stands = (key: SideKey): Record<string, Bound> => ({
+  R_0: `ends.${key}Gives`,
+  X_0: `ends.${key}GivesX`,
+});
+
+const leftByCoil: Bound = {
+  formula: '(R_0^2 + X_0^2) / R_0',
+  unit: 'Ω',
+  says: 'what is left of it with the coil across',
+};
+
+/** The amplifier's resistance with its capacitance across it, in series form. */
+const inSeriesForm = (key: SideKey, formula: string): Working => ({
+  says: 'The amplifier’s resistance with its capacitance across it, as resistance and reactance in series.',
+  formula,
+  where: {
+    R_p: amplifierAt(key).r,
+    C_p: amplifierAt(key).c,
+    f_c: 'filter.centre',
+    q: { formula: '2 * pi * f_c * R_p * C_p', unit: '1', says: 'resistance over reactance' },
+  },
+  source: 'closed form',
+});
+
 /** What is matched to what: R_a on the device's side, R_w on the filter's. */
 function matched(look: Look, key: SideKey): Record<string, Bound> {
   const typed = look(`ends.${key}Wound`);
   return {
-    R_a: typeof typed === 'number' ? `ends.${key}Wound` : `ends.${key}Gives`,
+    ...stands(key),
+    R_a:
+      typeof typed === 'number'
+        ? `ends.${key}Wound`
+        : look(`ends.${key}Coil`) !== null
+          ? leftByCoil
+          : look(`ends.${key}Is`) === 'amplifier'
+            ? amplifierAt(key).r
+            : `ends.${key}Gives`,
     R_w: key === 'source' ? 'filter.ends' : 'filter.endsLoad',
     f_c: 'filter.centre',
   };
@@ -96,8 +135,13 @@ function seenWhere(look: Look, key: SideKey, side: Side, way: WayKey): Record<st
   const needs = Object.keys(parts).length > 0;
   return {
     R_u: one,
-    R_g: `ends.${key}Gives`,
-    X_g: `ends.${key}GivesX`,
+    ...(look(`ends.${key}Coil`) === null
+      ? { R_g: `ends.${key}Gives`, X_g: `ends.${key}GivesX` }
+      : {
+          ...stands(key),
+          R_g: leftByCoil,
+          X_g: { formula: '0 * X_0', unit: 'Ω', says: 'tuned out' },
+        }),
     ...(needs ? matched(look, key) : {}),
     ...parts,
   };
@@ -171,28 +215,38 @@ export function sideWorkings<K extends SideKey>(key: K) {
           source: 'common practice, no source',
         };
       }
-      const amplifier = key === 'source' ? 'transmit.amplifierOutput' : 'transmit.amplifierInput';
+      if (is === 'amplifier') return inSeriesForm(key, 'R_p / (1 + q^2)');
       return {
-        says: is === 'own' ? 'As given.' : 'As worked out for the amplifiers beside the filter.',
+        says: 'As given.',
         formula: 'R_n',
-        where: { R_n: is === 'own' ? `ends.${key}Own` : amplifier },
-        source: is === 'own' ? 'as typed' : 'nodal analysis of the amplifier',
+        where: { R_n: `ends.${key}Own` },
+        source: 'as typed',
       };
     },
-    givesX: (look: Look): Working =>
-      look(`ends.${key}Is`) === 'own'
-        ? {
-            says: 'As given.',
-            formula: 'X_n',
-            where: { X_n: `ends.${key}OwnX` },
-            source: 'as typed, or none',
-          }
-        : {
-            says: 'Taken as a resistance.',
-            formula: '0 * R_n',
-            where: { R_n: `ends.${key}Gives` },
-            source: 'definition',
-          },
+    givesX: (look: Look): Working => {
+      const is = look(`ends.${key}Is`) as string;
+      if (is === 'amplifier') return inSeriesForm(key, '-q * R_p / (1 + q^2)');
+      if (is === 'own') {
+        return {
+          says: 'As given.',
+          formula: 'X_n',
+          where: { X_n: `ends.${key}OwnX` },
+          source: 'as typed, or none',
+        };
+      }
+      return {
+        says: 'Test gear is a resistance.',
+        formula: '0 * R_n',
+        where: { R_n: `ends.${key}Gives` },
+        source: 'definition',
+      };
+    },
+    coil: {
+      says: 'It resonates with the capacitance in parallel.',
+      formula: '-(R_0^2 + X_0^2) / (2 * pi * f_c * X_0)',
+      where: { ...stands(key), f_c: 'filter.centre' },
+      source: 'closed form',
+    },
     seen: chosen('re'),
     seenX: chosen('im'),
     lossOf: chosen('loss'),

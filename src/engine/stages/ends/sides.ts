@@ -5,7 +5,11 @@ import { type WayKey, waySteps } from './waySteps.ts';
 
 /** One end of the filter. Ω. */
 export interface Side {
-  /** What really stands there. */
+  /** What stands there, as it is. */
+  readonly gives: { readonly r: number; readonly x: number };
+  /** The coil across it that tunes its capacitance out, H; null where there is none. */
+  readonly coil: number | null;
+  /** What is left, with the coil if one was asked for. */
   readonly r: number;
   readonly x: number;
   /** What the matching was worked out for. */
@@ -18,20 +22,67 @@ export interface Side {
 
 /** The input's side; null while the amplifier before it is not known. */
 export function sourceSide(seen: EndsSeen): Side | null {
-  const { sourceIs: is, sourceOwn, sourceOwnX, amplifierOutput, sourceWound, sourceBy: by } = seen;
-  const r = is === 'own' ? sourceOwn : is === 'fifty' ? 50 : amplifierOutput;
-  if (r === null) return null;
-  const x = is === 'own' ? sourceOwnX : 0;
-  return { r, x, wound: sourceWound ?? r, wants: seen.ends, by, centre: seen.centre };
+  const { sourceOwn, sourceOwnX, amplifierOutput, amplifierOutputC, centre } = seen;
+  const gives = standing(
+    seen.sourceIs,
+    [sourceOwn, sourceOwnX],
+    [amplifierOutput, amplifierOutputC],
+    centre,
+  );
+  if (gives === null) return null;
+  const by = { wants: seen.ends, by: seen.sourceBy, centre };
+  return sideOf(gives, seen.sourceTuned === 'out', seen.sourceWound, by);
 }
 
 /** The output's side; null while the amplifier behind it is not known. */
 export function loadSide(seen: EndsSeen): Side | null {
-  const { loadIs: is, loadOwn, loadOwnX, amplifierInput, loadWound, loadBy: by } = seen;
-  const r = is === 'own' ? loadOwn : is === 'fifty' ? 50 : amplifierInput;
-  if (r === null) return null;
-  const x = is === 'own' ? loadOwnX : 0;
-  return { r, x, wound: loadWound ?? r, wants: seen.endsLoad, by, centre: seen.centre };
+  const { loadOwn, loadOwnX, amplifierInput, amplifierInputC, centre } = seen;
+  const gives = standing(
+    seen.loadIs,
+    [loadOwn, loadOwnX],
+    [amplifierInput, amplifierInputC],
+    centre,
+  );
+  if (gives === null) return null;
+  const by = { wants: seen.endsLoad, by: seen.loadBy, centre };
+  return sideOf(gives, seen.loadTuned === 'out', seen.loadWound, by);
+}
+
+/** What stands at an end, in series form, and the resistance that one would match it by. */
+interface Standing {
+  readonly r: number;
+  readonly x: number;
+  readonly matchedAs: number;
+}
+
+function standing(
+  is: EndsSeen['sourceIs'],
+  [ownR, ownX]: readonly [number, number],
+  [amplifierR, amplifierC]: readonly [number | null, number | null],
+  centre: number,
+): Standing | null {
+  if (is === 'own') return { r: ownR, x: ownX, matchedAs: ownR };
+  if (is === 'fifty') return { r: 50, x: 0, matchedAs: 50 };
+  if (amplifierR === null) return null;
+  // An amplifier's resistance has its capacitance across it.
+  const q = 2 * Math.PI * centre * amplifierR * (amplifierC ?? 0);
+  const r = amplifierR / (1 + q * q);
+  return { r, x: q === 0 ? 0 : -q * r, matchedAs: amplifierR };
+}
+
+function sideOf(
+  { r, x, matchedAs }: Standing,
+  wantsCoil: boolean,
+  wound: number | null,
+  rest: Pick<Side, 'wants' | 'by' | 'centre'>,
+): Side {
+  const gives = { r, x };
+  // Only a capacitance can be tuned out by a coil across it.
+  if (!wantsCoil || x >= 0) return { gives, coil: null, r, x, wound: wound ?? matchedAs, ...rest };
+  const size = r * r + x * x;
+  const coil = size / (-x * 2 * Math.PI * rest.centre);
+  const left = size / r;
+  return { gives, coil, r: left, x: 0, wound: wound ?? left, ...rest };
 }
 
 /** Reactance under this share of the resistance is what rounding leaves: none. */

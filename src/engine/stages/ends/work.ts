@@ -45,15 +45,17 @@ export function workEnds(seen: EndsSeen): Answer {
               : 'fails',
       rightResponse: gainAlong(right, frequency),
       realResponse: real === null ? null : gainAlong(real, frequency),
-      sourceGives: source?.r ?? null,
-      sourceGivesX: source?.x ?? null,
+      sourceGives: source?.gives.r ?? null,
+      sourceGivesX: source?.gives.x ?? null,
+      sourceCoil: source?.coil ?? null,
       sourceWays: source === null ? null : wayRows(source),
       sourceSeen: placed?.source[0] ?? null,
       sourceSeenX: placed?.source[1] ?? null,
       sourceLoss: placed?.before ?? null,
       sourceAdvice: source === null ? null : adviceFor(source, 'amplifier'),
-      loadGives: load?.r ?? null,
-      loadGivesX: load?.x ?? null,
+      loadGives: load?.gives.r ?? null,
+      loadGivesX: load?.gives.x ?? null,
+      loadCoil: load?.coil ?? null,
       loadWays: load === null ? null : wayRows(load),
       loadSeen: placed?.load[0] ?? null,
       loadSeenX: placed?.load[1] ?? null,
@@ -131,11 +133,16 @@ function problems(seen: EndsSeen, source: Side | null, load: Side | null): Probl
     const far = Math.hypot(sees.r - end, sees.x) / Math.hypot(sees.r + end, sees.x);
     // Half or double the right resistance reflects a third.
     if (far < 1 / 3 - 1e-9) continue;
+    const { r, x } = side.gives;
+    const capacitive = x < -0.1 * r && side.coil === null;
+    const coil = (r * r + x * x) / (2 * Math.PI * side.centre * Math.max(-x, 1e-9));
     found.push({
-      field: `ends.${key}By`,
+      field: capacitive ? `ends.${key}Tuned` : `ends.${key}By`,
       weight: 'warns',
       says: `The filter’s ${key === 'source' ? 'input' : 'output'} sees ${ohms(sees.r)}${Math.abs(sees.x) > 0.05 * sees.r ? ` and ${ohms(sees.x)} of reactance` : ''} where it wants ${ohms(end)}.`,
-      try: 'Another way of matching below, or look whether it was worked out for what is really there.',
+      try: capacitive
+        ? `Capacitance lies across what stands there: a coil of ${format(coil, 'H', 2)} across it tunes that out.`
+        : 'Another way of matching below, or look whether it was worked out for what is really there.',
     });
   }
   return found;
