@@ -19,6 +19,7 @@ const seen: fc.Arbitrary<TransmitSeen> = fc
     antenna: anyValue(antenna),
     ambient: anyValue(ambient),
     ends: fc.option(fc.double({ min: 10, max: 5000, noNaN: true }), { nil: null }),
+    endsLoad: fc.option(fc.double({ min: 10, max: 5000, noNaN: true }), { nil: null }),
     filterLoss: fc.double({ min: 0.1, max: 20, noNaN: true }),
     attenuation: fc.double({ min: 0, max: 60, noNaN: true }),
     suppressionWorst: fc.double({ min: 0, max: 100, noNaN: true }),
