@@ -14,6 +14,9 @@ export interface Passband {
   readonly high: number;
 }
 
+/** How far outside of what was looked at an edge or a peak may lie, in sixteenths of that. */
+const FURTHEST = 256;
+
 /** Distance to either side at which the response is compared to find where it is level, Hz. */
 export const LEVEL_STEP = 1;
 
@@ -21,7 +24,8 @@ export const LEVEL_STEP = 1;
  * Finds the passband of a ladder.
  *
  * The peak is the middle of the two hertz at whose ends the gain is alike, next to the greatest
- * gain. The edges are the outermost 3 dB points: a dip deeper than that inside does not count.
+ * gain; the end of what was looked at where the gain rises on and on. Where it never falls by 3 dB
+ * there is no edge: the outermost frequency looked at stands for it, see `standsOut`. The edges are the outermost 3 dB points: a dip deeper than that inside does not count.
  *
  * @param around frequencies to look at first, Hz, rising; four or more for every hump that there
  *   may be, and a little outside of where the edges are expected. See `spanFrequencies`.
@@ -50,6 +54,12 @@ export function passband(ladder: Ladder, around: readonly number[], tolerance = 
     low: edge(ladder, target, at[first] ?? peak, at[first - 1], -step, tolerance),
     high: edge(ladder, target, at[last] ?? peak, at[last + 1], step, tolerance),
   };
+}
+
+/** Whether a passband stands out: its response falls by 3 dB on either side. */
+export function standsOut(ladder: Ladder, { low, high, gain }: Passband): boolean {
+  const down = (f: number) => gain - gainAt(ladder, f);
+  return down(low) > 2.99 && down(high) > 2.99;
 }
 
 /**
@@ -98,7 +108,7 @@ function edge(
 ): number {
   const over = (f: number) => gainAt(ladder, f) - target;
   if (outside !== undefined) return bracketedRoot(over, inside, outside, tolerance);
-  return skirt(ladder, target, inside, step, Math.abs(step) * 1e6, tolerance) ?? inside;
+  return skirt(ladder, target, inside, step, Math.abs(step) * FURTHEST, tolerance) ?? inside;
 }
 
 /** The greatest gain: of the humps that the samples show, those that may be it are climbed. */
@@ -165,8 +175,15 @@ function levelPoint(ladder: Ladder, at: readonly number[], top: number, toleranc
   const here = at[top] ?? 0;
   let left = at[top - 1] ?? here - LEVEL_STEP;
   let right = at[top + 1] ?? here + LEVEL_STEP;
-  // Where the greatest sample is at the end of all, go on outward.
-  while (rise(left) < 0) left -= here - left + LEVEL_STEP;
-  while (rise(right) > 0) right += right - here + LEVEL_STEP;
+  // Where the greatest sample is at the end of all, go on outward, but not for ever.
+  const far = (((at.at(-1) ?? here) - (at[0] ?? here)) * FURTHEST) / 16;
+  while (rise(left) < 0) {
+    left -= here - left + LEVEL_STEP;
+    if (left <= LEVEL_STEP || here - left > far) return here;
+  }
+  while (rise(right) > 0) {
+    right += right - here + LEVEL_STEP;
+    if (right - here > far) return here;
+  }
   return bracketedRoot(rise, left, right, tolerance);
 }

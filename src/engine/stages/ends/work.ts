@@ -1,9 +1,9 @@
 import type { Ladder } from '../../circuit/ladder.ts';
-import type { Problem, Work } from '../../fields/stage.ts';
+import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import { adviceFor } from './advice.ts';
-import { type Between, curveFrequencies, gainAlong, passbandBetween } from './between.ts';
-import type { endsFields } from './fields.ts';
+import { type Between, curveFrequencies, gainAlong, isFilter, passbandBetween } from './between.ts';
+import { endsFields } from './fields.ts';
 import type { EndsSeen } from './seen.ts';
 import { loadSide, type Side, seenBy, sourceSide } from './sides.ts';
 import { wayRows } from './wayRows.ts';
@@ -20,9 +20,18 @@ export function workEnds(seen: EndsSeen): Answer {
   const source = sourceSide(seen);
   const load = loadSide(seen);
   const right = passbandBetween(ladder, [ends, 0], [endsLoad, 0], low3, high3);
+  if (!isFilter(right)) {
+    const says =
+      'Between the ends that it is designed for, this filter lets next to nothing through.';
+    return {
+      results: noResults(endsFields),
+      problems: [{ field: 'filter.leakageDb', weight: 'stops', says, try: 'See the Design leaf.' }],
+    };
+  }
   const placed = placedReally(source, load);
-  const real =
+  const between =
     placed === null ? null : passbandBetween(ladder, placed.source, placed.load, low3, high3);
+  const real = between !== null && isFilter(between) ? between : null;
   const frequency = curveFrequencies(right.band);
   const rightLoss = -right.band.gain;
   const wholeLoss =
@@ -63,7 +72,7 @@ export function workEnds(seen: EndsSeen): Answer {
       loadAdvice: load === null ? null : adviceFor(load, 'amplifier'),
       ...trick(seen, rightLoss),
     },
-    problems: problems(seen, source, load),
+    problems: [...problems(seen, source, load), ...(between !== real ? [noPassband] : [])],
   };
 }
 
@@ -120,6 +129,13 @@ function trick({ ends, endsLoad, port, range }: EndsSeen, loss: number) {
     trickDepth: range - loss - cost,
   };
 }
+
+const noPassband: Problem = {
+  field: 'ends.sourceBy',
+  weight: 'warns',
+  says: 'Between what is really there next to nothing comes through the filter.',
+  try: 'Match at least one end.',
+};
 
 function problems(seen: EndsSeen, source: Side | null, load: Side | null): Problem[] {
   const found: Problem[] = [];

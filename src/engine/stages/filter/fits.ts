@@ -1,6 +1,7 @@
 import type { Ladder } from '../../circuit/ladder.ts';
 import { type Passband, passband } from '../../circuit/passband.ts';
 import { type Dip, passbandRipple } from '../../circuit/passbandRipple.ts';
+import { LEAST_GAIN } from './leastGain.ts';
 
 /** How the same filter comes out in one of four ways. */
 export interface Fit {
@@ -32,7 +33,8 @@ export function fitOf(
 export const fitRow = ({ way, band, dip, sum }: Fit, weights: number) => ({
   way,
   departure: Math.sqrt(sum / weights),
-  width: band.high - band.low,
-  ripple: dip.depth,
-  loss: -band.gain,
+  // Where next to nothing comes through, these would be figures of rounding.
+  ...(band.gain < LEAST_GAIN
+    ? { width: null, ripple: null, loss: null }
+    : { width: band.high - band.low, ripple: dip.depth, loss: -band.gain }),
 });

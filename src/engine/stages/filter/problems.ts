@@ -2,6 +2,7 @@ import type { LadderForWidth } from '../../circuit/ladderForWidth.ts';
 import type { Problem, Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import type { filterFields } from './fields.ts';
+import { LEAST_GAIN } from './leastGain.ts';
 import type { FilterSeen } from './seen.ts';
 
 type Results = Work<typeof filterFields>['results'];
@@ -35,6 +36,33 @@ export function impossible({ stray }: FilterSeen, made: LadderForWidth): Problem
       weight: 'stops',
       says: `${farads(stray)} of stray is more than a junction needs altogether (${farads(least + stray)}).`,
       try: 'Less stray, a narrower filter, or crystals with less holder capacitance.',
+    },
+  ];
+}
+
+/** Why this is no filter: next to nothing comes through, or as much gets past it. */
+export function nothingThrough(seen: FilterSeen, gain: number, out: boolean): Problem[] {
+  if (gain >= LEAST_GAIN && !out) {
+    return [
+      {
+        field:
+          seen.leakageDb === null && seen.leakage !== null ? 'filter.leakage' : 'filter.leakageDb',
+        weight: 'stops',
+        says: 'No passband stands out: what gets past the filter is as strong as what comes through it.',
+        try: 'Less leakage, or ends nearer to what the filter is designed for.',
+      },
+    ];
+  }
+  if (gain >= LEAST_GAIN) return [];
+  const chosen = seen.chosen !== null;
+  return [
+    {
+      field: chosen ? 'filter.chosen' : 'filter.sourceResistance',
+      weight: 'stops',
+      says: `Next to nothing comes through: ${format(-gain, 'dB', 3)} are lost at the best point. That is no filter.`,
+      try: chosen
+        ? 'These crystals lie too far apart for one filter: see the Bag.'
+        : 'Ends nearer to what the filter is designed for, parts nearer to the exact ones, or crystals with more Q.',
     },
   ];
 }

@@ -2,6 +2,7 @@ import { couplings } from '../../circuit/couplings.ts';
 import { crystalOf } from '../../circuit/crystal.ts';
 import { meshSums, sharedCouplings } from '../../circuit/crystalLadder.ts';
 import { ladderForWidth } from '../../circuit/ladderForWidth.ts';
+import { standsOut } from '../../circuit/passband.ts';
 import type { Work } from '../../fields/stage.ts';
 import { noResults } from '../../fields/stage.ts';
 import { cornersRounded, KEPT, LOST } from './corners.ts';
@@ -17,7 +18,7 @@ import { leaks } from './leaks.ts';
 import { ownedParts } from './ownedParts.ts';
 import { parallelEnd } from './parallelEnd.ts';
 import { couplingRows, meshRows, stockRows } from './partRows.ts';
-import { impossible, notMade, problems } from './problems.ts';
+import { impossible, nothingThrough, notMade, problems } from './problems.ts';
 import { reachLossless } from './reachLossless.ts';
 import type { FilterSeen } from './seen.ts';
 import { type Skirts, skirts } from './skirts.ts';
@@ -54,6 +55,8 @@ export function workFilter(seen: FilterSeen): Answer {
   const { ladder, real, parts, fits, weights, near } = fitted;
   const { band, dip } =
     fits.find((fit) => fit.ladder === ladder) ?? fitOf('chosen', ladder, near, 0);
+  const nothing = nothingThrough(seen, band.gain, standsOut(ladder, band));
+  if (nothing.length > 0) return { results: noResults(filterFields), problems: nothing };
   const exactDip = fits[0]?.dip ?? dip;
   const width3 = band.high - band.low;
   const centre = (band.low + band.high) / 2;
