@@ -56,7 +56,9 @@ export function workFilter(seen: FilterSeen): Answer {
   const { band, dip } =
     fits.find((fit) => fit.ladder === ladder) ?? fitOf('chosen', ladder, near, 0);
   const nothing = nothingThrough(seen, band.gain, standsOut(ladder, band));
-  if (nothing.length > 0) return { results: noResults(filterFields), problems: nothing };
+  if (nothing.length > 0) {
+    return { results: noResults(filterFields), problems: [...leak.problems, ...nothing] };
+  }
   const exactDip = fits[0]?.dip ?? dip;
   const width3 = band.high - band.low;
   const centre = (band.low + band.high) / 2;
