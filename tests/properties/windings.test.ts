@@ -82,8 +82,11 @@ test('the turns chosen are the nearest by whole turns, and the wire chosen fits'
         );
         expect(lBelow).toBeLessThan(lAt ?? 0);
         expect(lAbove).toBeGreaterThan(lAt ?? 0);
-        if ((given.wire === 'metric' || given.wire === 'awg') && (turns ?? 0) < 60) {
-          expect(row.fits).toBe('fits');
+        if (given.wire === 'metric' || given.wire === 'awg') {
+          const thinnest = Math.min(
+            ...wires.filter(({ system }) => system === given.wire).map(({ overall }) => overall),
+          );
+          expect(row.fits).toBe(thinnest <= (row.thickest ?? 0) ? 'fits' : 'crowded');
         }
       }
     }),
