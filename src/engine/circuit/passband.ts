@@ -14,8 +14,11 @@ export interface Passband {
   readonly high: number;
 }
 
-/** How far outside of what was looked at an edge or a peak may lie, in sixteenths of that. */
-const FURTHEST = 256;
+/**
+ * How far outside of what was looked at an edge or a peak may lie, in sixteenths of that: far, since
+ * losses can make a passband many times as wide as its couplings say.
+ */
+const FURTHEST = 1e6;
 
 /** Distance to either side at which the response is compared to find where it is level, Hz. */
 export const LEVEL_STEP = 1;
