@@ -21,9 +21,9 @@ const watch = `{
 async function main(): Promise<void> {
   const [browser, served] = await Promise.all([launch(), serve()]);
   const { page, leave } = await visit(browser, served.address);
-  const done = () =>
-    page.locator('.errand[data-standing="fresh"]').first().waitFor({ timeout: 60_000 });
-  const timed = async (what: string, act: () => Promise<unknown>) => {
+  const fresh = '.errand[data-standing="fresh"]';
+  const shown = (what: string) => page.locator(what).first().waitFor({ timeout: 60_000 });
+  const timed = async (what: string, act: () => Promise<unknown>, answer = fresh) => {
     await page.waitForTimeout(1500);
     await page.evaluate(watch);
     await page.waitForTimeout(300);
@@ -32,7 +32,7 @@ async function main(): Promise<void> {
     await act();
     await page.locator('.errand[data-standing="running"]').first().waitFor();
     const sent = Date.now();
-    await done();
+    await shown(answer);
     const answered = Date.now();
     await page.waitForTimeout(500);
     process.stdout.write(
@@ -44,18 +44,21 @@ async function main(): Promise<void> {
 
   await page.getByLabel('Open an example').selectOption('1');
   await openSheet(page, 'yield', 'Filter');
-  await done();
+  await shown(fresh);
   for (const text of ['4 %', '3 %', '5 %']) {
     await timed('10 000 builds of eight crystals', () =>
       page.locator('[id="yield.tolerance"]').last().fill(text),
     );
   }
   await openSheet(page, 'bag', 'Quartz');
-  await timed('choosing from the bag', () =>
-    page
-      .getByRole('button', { name: /choose/i })
-      .first()
-      .click(),
+  await timed(
+    'choosing from the bag',
+    () =>
+      page
+        .getByRole('button', { name: /choose/i })
+        .first()
+        .click(),
+    'button:has-text("Take this")',
   );
   await leave();
   await browser.close();
