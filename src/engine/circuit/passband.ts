@@ -28,7 +28,8 @@ export const LEVEL_STEP = 1;
  *
  * The peak is the middle of the two hertz at whose ends the gain is alike, next to the greatest
  * gain; the end of what was looked at where the gain rises on and on. Where it never falls by 3 dB
- * there is no edge: the outermost frequency looked at stands for it, see `standsOut`. The edges are the outermost 3 dB points: a dip deeper than that inside does not count.
+ * there is no edge: the outermost frequency looked at stands for it, see `standsOut`. The edges are
+ * the outermost 3 dB points: a dip deeper than that inside does not count.
  *
  * @param around frequencies to look at first, Hz, rising; four or more for every hump that there
  *   may be, and a little outside of where the edges are expected. See `spanFrequencies`.
@@ -58,6 +59,9 @@ export function passband(ladder: Ladder, around: readonly number[], tolerance = 
     high: edge(ladder, target, at[last] ?? peak, at[last + 1], step, tolerance),
   };
 }
+
+/** What comes through at least of anything that may be called a filter, dB. */
+export const LEAST_GAIN = -30;
 
 /** Whether a passband stands out: its response falls by 3 dB on either side. */
 export function standsOut(ladder: Ladder, { low, high, gain }: Passband): boolean {

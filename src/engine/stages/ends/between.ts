@@ -1,6 +1,6 @@
 import { between, type Ladder } from '../../circuit/ladder.ts';
 import { ladderGain } from '../../circuit/ladderGain.ts';
-import { type Passband, passband, standsOut } from '../../circuit/passband.ts';
+import { LEAST_GAIN, type Passband, passband, standsOut } from '../../circuit/passband.ts';
 import { type Dip, passbandRipple } from '../../circuit/passbandRipple.ts';
 
 /** A ladder between certain ends, and its passband. */
@@ -51,9 +51,6 @@ export function gainAlong({ ladder }: Between, frequency: Float64Array) {
   ladderGain(ladder, frequency, gain);
   return { frequency, gain };
 }
-
-/** What comes through at least of anything that may be called a filter, dB. */
-const LEAST_GAIN = -30;
 
 /** Whether there is a passband between these ends: something comes through, and falls on both sides. */
 export const isFilter = ({ ladder, band }: Between): boolean =>

@@ -1,7 +1,6 @@
 import type { Ladder } from '../../circuit/ladder.ts';
-import { type Passband, passband } from '../../circuit/passband.ts';
+import { LEAST_GAIN, type Passband, passband } from '../../circuit/passband.ts';
 import { type Dip, passbandRipple } from '../../circuit/passbandRipple.ts';
-import { LEAST_GAIN } from './leastGain.ts';
 
 /** How the same filter comes out in one of four ways. */
 export interface Fit {

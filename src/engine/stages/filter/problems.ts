@@ -1,8 +1,8 @@
 import type { LadderForWidth } from '../../circuit/ladderForWidth.ts';
+import { LEAST_GAIN } from '../../circuit/passband.ts';
 import type { Problem, Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import type { filterFields } from './fields.ts';
-import { LEAST_GAIN } from './leastGain.ts';
 import type { FilterSeen } from './seen.ts';
 
 type Results = Work<typeof filterFields>['results'];
@@ -42,7 +42,8 @@ export function impossible({ stray }: FilterSeen, made: LadderForWidth): Problem
 
 /** Why this is no filter: next to nothing comes through, or as much gets past it. */
 export function nothingThrough(seen: FilterSeen, gain: number, out: boolean): Problem[] {
-  if (gain >= LEAST_GAIN && !out) {
+  if (gain >= LEAST_GAIN) {
+    if (out) return [];
     return [
       {
         field:
@@ -53,7 +54,6 @@ export function nothingThrough(seen: FilterSeen, gain: number, out: boolean): Pr
       },
     ];
   }
-  if (gain >= LEAST_GAIN) return [];
   const chosen = seen.chosen !== null;
   return [
     {
