@@ -1,8 +1,9 @@
-import { useEffect } from 'react';
+import { type ComponentType, useEffect } from 'react';
 import { Page } from '../design/Page.tsx';
 import { allLeaves, sheetOf } from '../engine/rig/leaves.ts';
 import { stages } from '../engine/rig/stages.ts';
-import { useBench } from '../store/store.ts';
+import { type SheetKey, useBench } from '../store/store.ts';
+import { AmplifiersLeaf } from './amplifiers/AmplifiersLeaf.tsx';
 import { BagLeaf } from './bag/BagLeaf.tsx';
 import { BenchSheet } from './bench/BenchSheet.tsx';
 import { CarrierSheet } from './carrier/CarrierSheet.tsx';
@@ -24,11 +25,12 @@ import { PlanSheet } from './plan/PlanSheet.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
 import { SweepLeaf } from './sweep/SweepLeaf.tsx';
+import { TransformersLeaf } from './transformers/TransformersLeaf.tsx';
 import { TransmitSheet } from './transmit/TransmitSheet.tsx';
 import { WindingsSheet } from './windings/WindingsSheet.tsx';
 import { YieldLeaf } from './yield/YieldLeaf.tsx';
 
-const sheets = {
+const sheets: Partial<Record<SheetKey, ComponentType>> = {
   plan: PlanSheet,
   quartz: QuartzSheet,
   measure: MeasureLeaf,
@@ -40,12 +42,14 @@ const sheets = {
   compare: CompareLeaf,
   carrier: CarrierSheet,
   transmit: TransmitSheet,
+  amplifiers: AmplifiersLeaf,
   output: OutputSheet,
   windings: WindingsSheet,
+  transformers: TransformersLeaf,
   receive: ReceiveSheet,
   path: PathSheet,
   bench: BenchSheet,
-} as const;
+};
 
 /** The whole bench: one worksheet at a time on the page, all of them on paper. */
 export function App() {
@@ -60,7 +64,7 @@ export function App() {
     if (scheme === 'auto') delete dataset.scheme;
     else dataset.scheme = scheme;
   }, [view, scheme]);
-  const Current = sheets[current];
+  const Current = sheets[current] ?? PlanSheet;
   const here = stages.find((s) => s.fields.key === sheetOf(current))?.fields.title ?? current;
   return (
     <Page
@@ -74,8 +78,8 @@ export function App() {
       <Notices />
       {printing ? (
         allLeaves.map((key) => {
-          const Leaf = sheets[key as keyof typeof sheets];
-          return <Leaf key={key} />;
+          const Leaf = sheets[key as SheetKey];
+          return Leaf ? <Leaf key={key} /> : null;
         })
       ) : (
         <Current key={current} />

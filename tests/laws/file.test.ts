@@ -40,7 +40,7 @@ describe('the rig file', () => {
     ['half a file', writeRigFile(emptyRig()).slice(0, 40), /not a JSON file/],
     ['a list', '[1,2]', /one JSON object/],
     ['a foreign file', '{"name":"x","version":1}', /another kind/],
-    ['a future file', '{"format":"monoband-bench.rig","version":3}', /version 3/],
+    ['a future file', '{"format":"monoband-bench.rig","version":4}', /version 4/],
     [
       'an unknown field',
       '{"format":"monoband-bench.rig","version":1,"title":"x","entries":{"filter.flavour":{"text":"x"}}}',

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { allLeaves, leafOf } from '../../src/engine/rig/leaves.ts';
 import { stages } from '../../src/engine/rig/stages.ts';
 
 /** A path is on a sheet if it stands there, or its key does where the sheet puts paths together. */
@@ -27,6 +28,21 @@ test.each(stages.map((s) => [s.fields.title, s.fields] as const))(
       .filter(([, field]) => field.kind !== 'model')
       .map(([name]) => name);
     const missing = keys.filter((name) => !isOnSheet(key, name));
+    expect(missing).toEqual([]);
+  },
+);
+
+/** A field of another leaf may be quoted too, but an address must lead to where it can be seen. */
+test.each(['transmit', 'windings'])(
+  '%s: every field stands on the leaf that its address opens',
+  (of) => {
+    const fields = stages.find((s) => s.fields.key === of)?.fields;
+    const missing = Object.entries({ ...fields?.inputs, ...fields?.results })
+      .filter(([, field]) => field.kind !== 'model')
+      .map(([name]) => `${of}.${name}`)
+      .filter((path) => allLeaves.includes(leafOf(path)))
+      .filter((path) => !textOf(`src/worksheets/${leafOf(path)}`).includes(path))
+      .map((path) => `${path} on ${leafOf(path)}`);
     expect(missing).toEqual([]);
   },
 );

@@ -1,9 +1,103 @@
 import { stages } from './stages.ts';
 
-/** Sheets that consist of several stages, each a leaf of its own; all others are one leaf. */
+/** Sheets that consist of several leaves; all others are one leaf. */
 const several: Readonly<Record<string, readonly string[]>> = {
   quartz: ['quartz', 'measure', 'sweep', 'bag'],
   filter: ['filter', 'ends', 'yield', 'compare'],
+  transmit: ['transmit', 'amplifiers', 'power', 'supply'],
+  output: ['output', 'suggest', 'mismatch'],
+  windings: ['windings', 'transformers', 'cores'],
+};
+
+/** A leaf that shows a part of a stage which would be too long for one leaf. */
+interface View {
+  readonly of: string;
+  readonly title: string;
+  readonly asks: string;
+}
+
+export const views: Readonly<Record<string, View>> = {
+  amplifiers: {
+    of: 'transmit',
+    title: 'Amplifiers',
+    asks: 'What do the small stages do, from the microphone to the driver?',
+  },
+  transformers: {
+    of: 'windings',
+    title: 'Transformers',
+    asks: 'How are the transformers and chokes wound?',
+  },
+};
+
+/**
+ * Fields that stand on another leaf than that of their stage: the leaf, and how their names begin.
+ * The longest beginning decides.
+ */
+const elsewhere: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  transmit: {
+    amplifiers: [
+      'mic',
+      'follower',
+      'audio',
+      'modulator',
+      'carrierDrive',
+      'conversion',
+      'null',
+      'pad',
+      'amplifier',
+      'second',
+      'coupling',
+      'filterDrive',
+      'filterSource',
+      'driver',
+      'post',
+      'bias',
+      'model',
+      'node',
+      'own',
+    ],
+    power: [
+      'final',
+      'saturation',
+      'biasBy',
+      'standing',
+      'angle',
+      'network',
+      'collector',
+      'operating',
+      'conductionAngle',
+      'quiescent',
+      'dcCurrent',
+      'twoTone',
+      'supply',
+      'efficiency',
+      'overall',
+      'peakCurrent',
+      'fundamental',
+      'outputImpedance',
+      'currentGain',
+      'harmonicCurrents',
+      'cooling',
+      'sink',
+      'contact',
+      'junction',
+      'speechMean',
+      'dissipation',
+      'limit',
+      'transition',
+      'toCase',
+      'toAmbient',
+      'ownVce',
+      'ownIc',
+      'ownFt',
+      'ownToCase',
+      'ownToAmbient',
+    ],
+    transmit: ['micLevel', 'micGain', 'micFitted'],
+  },
+  windings: {
+    transformers: ['transformer', 'modulator', 'reactanceTimes', 'choke'],
+  },
 };
 
 const worked = new Set(stages.map(({ fields }) => fields.key));
@@ -11,12 +105,29 @@ const owner = new Map(
   Object.entries(several).flatMap(([sheet, leaves]) => leaves.map((leaf) => [leaf, sheet])),
 );
 
-/** The sheet that a stage is shown on. */
-export const sheetOf = (stage: string): string => owner.get(stage) ?? stage;
+/** The stage that a leaf is a view of. */
+export const stageOf = (leaf: string): string => views[leaf]?.of ?? leaf;
+
+/** The sheet that a leaf belongs to. */
+export const sheetOf = (leaf: string): string => owner.get(leaf) ?? leaf;
 
 /** The leaves of a sheet, in the order in which they are turned. */
 export const leavesOf = (sheet: string): readonly string[] =>
-  (several[sheet] ?? [sheet]).filter((leaf) => worked.has(leaf));
+  (several[sheet] ?? [sheet]).filter((leaf) => worked.has(stageOf(leaf)));
+
+/** The leaf on which a field stands. */
+export function leafOf(path: string): string {
+  const [stage = '', name = ''] = path.split('.');
+  let best = { leaf: stage, length: 0 };
+  for (const [leaf, starts] of Object.entries(elsewhere[stage] ?? {})) {
+    for (const start of starts) {
+      if (start.length > best.length && name.startsWith(start)) {
+        best = { leaf, length: start.length };
+      }
+    }
+  }
+  return best.leaf;
+}
 
 /** All sheets, in the order of the work: a sheet stands where its own stage does. */
 export const sheets: readonly string[] = stages

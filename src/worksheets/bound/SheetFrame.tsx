@@ -6,7 +6,7 @@ import { Problem } from '../../design/Problem.tsx';
 import { Sentence } from '../../design/Sentence.tsx';
 import { Sheet } from '../../design/Sheet.tsx';
 import { fieldAt } from '../../engine/rig/fieldAt.ts';
-import { allLeaves, leavesOf, sheetOf } from '../../engine/rig/leaves.ts';
+import { allLeaves, leafOf, leavesOf, sheetOf, stageOf, views } from '../../engine/rig/leaves.ts';
 import { shown } from '../../engine/rig/moved.ts';
 import { stages } from '../../engine/rig/stages.ts';
 import { useMoves, useStage } from '../../store/hooks.ts';
@@ -25,13 +25,12 @@ interface SheetFrameProps {
 
 /** What every worksheet has: title, live sentence, what moved, problems, model limits, the way on. */
 export function SheetFrame({ stage: key, lead, main, children }: SheetFrameProps) {
-  const fields = fieldsOf(key);
   const view = useBench((s) => s.view);
   const sheet = sheetOf(key);
   return (
     <Sheet
       title={titleOf(sheet)}
-      asks={fields?.asks ?? ''}
+      asks={asksOf(key)}
       leaves={<LeafRow of={sheet} current={key} />}
       lead={<Sentence>{lead}</Sentence>}
       main={main}
@@ -39,10 +38,10 @@ export function SheetFrame({ stage: key, lead, main, children }: SheetFrameProps
       foot={<WayOn from={key} />}
     >
       <Problems of={key} />
-      {view === 'projector' && <Board of={key} />}
+      {view === 'projector' && <Board of={stageOf(key)} />}
       {children}
       <Disclosure summary="What this model leaves out">
-        <Assumptions of={key} />
+        <Assumptions of={stageOf(key)} />
       </Disclosure>
     </Sheet>
   );
@@ -77,18 +76,19 @@ function LastChange() {
   );
 }
 
-/** What stands in the way of this stage, each with the way to its field. */
+/** What stands in the way of this leaf's stage, each with the way to its field. */
 function Problems({ of }: { of: string }) {
-  const problems = useStage(of)?.problems ?? [];
+  const problems = useStage(stageOf(of))?.problems ?? [];
   const shown = problems.filter(
-    ({ field }, i) =>
-      problems.findIndex((p) => p.field === field && p.says === problems[i]?.says) === i,
+    ({ field, weight, says }, i) =>
+      problems.findIndex((p) => p.field === field && p.says === says) === i &&
+      (weight === 'stops' || !standsOnSister(field, of)),
   );
   return shown.map((problem) => {
     const [owner = ''] = problem.field.split('.');
     const field = fieldAt(problem.field);
     const title = stages.find((s) => s.fields.key === owner)?.fields.title ?? owner;
-    const label = owner === of ? (field?.label ?? '') : `${title}: ${field?.label ?? ''}`;
+    const label = owner === stageOf(of) ? (field?.label ?? '') : `${title}: ${field?.label ?? ''}`;
     return (
       <Problem
         key={`${problem.field}:${problem.says}`}
@@ -97,6 +97,13 @@ function Problems({ of }: { of: string }) {
       />
     );
   });
+}
+
+/** Does a field of this leaf's stage stand on another leaf, which warns of it itself? */
+function standsOnSister(path: string, leaf: string): boolean {
+  const place = leafOf(path);
+  const shows = views[place]?.of ?? (place === 'power' ? 'transmit' : place);
+  return place !== leaf && path.startsWith(`${stageOf(leaf)}.`) && shows === stageOf(leaf);
 }
 
 /** The leaves of the sheet, where it has more than one. */
@@ -117,23 +124,31 @@ function LeafRow({ of, current }: { of: string; current: string }) {
 }
 
 /** What the first leaf of a sheet is called beside the others. */
-const leafNames: Readonly<Record<string, string>> = { quartz: 'Figures', filter: 'Design' };
+const leafNames: Readonly<Record<string, string>> = {
+  quartz: 'Figures',
+  filter: 'Design',
+  transmit: 'Levels',
+  output: 'Network',
+  windings: 'Coils',
+};
 
 const fieldsOf = (key: string | undefined) => stages.find((s) => s.fields.key === key)?.fields;
 
-const titleOf = (key: string) => fieldsOf(key)?.title ?? key;
+const titleOf = (key: string) => views[key]?.title ?? fieldsOf(key)?.title ?? key;
+
+const asksOf = (key: string) => views[key]?.asks ?? fieldsOf(key)?.asks ?? '';
 
 /** The leaves before and after. */
 function WayOn({ from }: { from: string }) {
   const at = allLeaves.indexOf(from);
-  const before = fieldsOf(allLeaves[at - 1]);
-  const after = fieldsOf(allLeaves[at + 1]);
+  const before = allLeaves[at - 1];
+  const after = allLeaves[at + 1];
   return (
     <nav className="way-on" aria-label="Next and previous sheet or leaf">
-      {before ? <a href={`#${before.key}`}>← {before.title}</a> : <span />}
+      {before ? <a href={`#${before}`}>← {titleOf(before)}</a> : <span />}
       {after ? (
-        <a href={`#${after.key}`}>
-          {after.title}: {after.asks} →
+        <a href={`#${after}`}>
+          {titleOf(after)}: {asksOf(after)} →
         </a>
       ) : (
         <span />

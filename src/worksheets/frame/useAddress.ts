@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { allLeaves, leafOf } from '../../engine/rig/leaves.ts';
 import { stages } from '../../engine/rig/stages.ts';
 import { type SheetKey, useBench } from '../../store/store.ts';
 
@@ -19,10 +20,10 @@ export function useAddress(): void {
   }, [sheet]);
 }
 
-/** The sheet that an address names, or null. */
+/** The leaf that an address names, or on which the field that it names stands; or null. */
 function sheetIn(hash: string): SheetKey | null {
-  const [key = ''] = decodeURIComponent(hash.slice(1)).split('.');
-  return stages.some((s) => s.fields.key === key) ? (key as SheetKey) : null;
+  const key = leafOf(decodeURIComponent(hash.slice(1)));
+  return allLeaves.includes(key) ? (key as SheetKey) : null;
 }
 
 function followAddress(): void {

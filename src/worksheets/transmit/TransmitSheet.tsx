@@ -4,13 +4,10 @@ import { Section } from '../../design/Section.tsx';
 import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
-import { Amplifiers } from './Amplifiers.tsx';
 import { Final } from './Final.tsx';
 import { Heat } from './Heat.tsx';
 import { Leftovers } from './Leftovers.tsx';
 import { Levels } from './Levels.tsx';
-import { OperatingPoints } from './OperatingPoints.tsx';
-import { Speech } from './Speech.tsx';
 
 /** From the microphone to the final, in the order of the signal. */
 export function TransmitSheet() {
@@ -29,10 +26,7 @@ export function TransmitSheet() {
       main={<Result of="transmit.micGain" size="main" />}
     >
       <Levels />
-      <Speech />
       <Leftovers />
-      <Amplifiers />
-      <OperatingPoints />
       <Final />
       <Heat />
       <Section

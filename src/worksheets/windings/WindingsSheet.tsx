@@ -4,7 +4,6 @@ import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
 import { Coils } from './Coils.tsx';
-import { Transformers } from './Transformers.tsx';
 
 /** Turns, wire and cores, to be propped up beside the wire. */
 export function WindingsSheet() {
@@ -21,7 +20,6 @@ export function WindingsSheet() {
       main={<Result of="windings.leastQ" size="main" />}
     >
       <Coils />
-      <Transformers />
       <Section>
         <Caution>
           Scrape or tin the enamel in moving air: its fumes are no good to breathe. A core that is

@@ -1,0 +1,5 @@
+/** Entries of version 2 that stand under another path in version 3. */
+export const moved: Readonly<Record<string, string>> = {};
+
+/** Entries of version 2 that are no longer asked for, each with what it was called. */
+export const gone: Readonly<Record<string, string>> = {};
