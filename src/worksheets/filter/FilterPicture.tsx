@@ -62,7 +62,7 @@ function usePicture(): Picture | null {
   const attenuation = useValue<number>('carrier.attenuation');
   const rule = useValue<string>('carrier.rule');
   const rules = useValue<readonly RuleRow[]>('carrier.rules');
-  const sideband = useValue<string>('plan.sideband');
+  const sideband = useValue<string>('plan.filterSideband');
 
   return useMemo(() => {
     if (fs === null || response === null || loss === null || width === null) return null;

@@ -13,6 +13,7 @@ import { Notes } from './Notes.tsx';
 /** What the rig is to do: the entries that everything else hangs on. */
 export function PlanSheet() {
   const own = useValue<string>('plan.rules') === 'own';
+  const converts = useValue<string>('plan.scheme') === 'conversion';
   return (
     <SheetFrame
       stage="plan"
@@ -31,23 +32,37 @@ export function PlanSheet() {
       <Section
         title="Frequency and sideband"
         margin={
-          <Note title="Which to give?">
-            <p>
-              A rig without conversion works where its crystals are. Give the marking on the cans
-              and let the Carrier sheet find the exact frequency; or give the frequency of your net
-              and see whether the crystals can be pulled there.
-            </p>
-          </Note>
+          converts ? (
+            <Note title="With conversion">
+              <p>
+                Crystals from any bag will do, and the rig can be tuned. It takes a second
+                oscillator, a mixer each way and a band-pass, and every product of the two
+                oscillators has to miss the band: see the leaves of the Carrier sheet.
+              </p>
+            </Note>
+          ) : (
+            <Note title="Which to give?">
+              <p>
+                A rig without conversion works where its crystals are. Give the marking on the cans
+                and let the Carrier sheet find the exact frequency; or give the frequency of your
+                net and see whether the crystals can be pulled there.
+              </p>
+            </Note>
+          )
         }
       >
+        <Entry of="plan.scheme" form="row" />
         <Fields>
           <Entry of="plan.marking" />
           <Entry of="plan.frequency" />
         </Fields>
         <Entry of="plan.sideband" />
+        {converts && <Entry of="plan.side" form="list" />}
         <Figures>
           <Result of="plan.band" />
           <Result of="plan.wavelength" />
+          {converts && <Result of="plan.filterFrequency" />}
+          {converts && <Result of="plan.filterSideband" />}
         </Figures>
       </Section>
       <Section title="Power, supply and antenna">

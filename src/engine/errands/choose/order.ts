@@ -15,7 +15,7 @@ const { chosen: _, ...filter } = filterReads;
 export const reads = {
   ...filter,
   seed: 'bag.seed',
-  wantedSideband: 'plan.sideband',
+  wantedSideband: 'plan.filterSideband',
   ambient: 'plan.ambient',
   rule: 'carrier.rule',
   attenuationGiven: 'carrier.attenuationGiven',

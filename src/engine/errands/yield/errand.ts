@@ -14,7 +14,7 @@ const reads = {
   low: 'filter.low3',
   high: 'filter.high3',
   carrier: 'carrier.frequency?',
-  sideband: 'plan.sideband',
+  sideband: 'plan.filterSideband',
   widthLeast: 'yield.widthLeast?',
   widthMost: 'yield.widthMost?',
   rippleMost: 'yield.rippleMost?',

@@ -1,6 +1,6 @@
 /** What Carrier reads: sideband and air, the bag, the filter and its crystals as they are, its own entries. */
 export const carrierReads = {
-  wantedSideband: 'plan.sideband',
+  wantedSideband: 'plan.filterSideband',
   ambient: 'plan.ambient',
   bag: 'bag.rows?',
   fs: 'filter.crystalFs',

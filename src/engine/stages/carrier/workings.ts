@@ -91,7 +91,7 @@ function levels(
   return { formulas, where: Object.fromEntries(linked) };
 }
 
-const wayOf = (look: Look): 1 | -1 => (look('plan.sideband') === 'lower' ? 1 : -1);
+const wayOf = (look: Look): 1 | -1 => (look('plan.filterSideband') === 'lower' ? 1 : -1);
 
 /** Filter attenuation at a carrier bound to `path`. */
 const attenuation =

@@ -24,6 +24,24 @@ export const planFields = declare({
       digits: 6,
       help: 'The frequency printed on the cans of the bag of crystals.',
     }),
+    scheme: choice({
+      label: 'The filter works',
+      options: {
+        direct: 'At the operating frequency itself',
+        conversion: 'At an intermediate frequency',
+      },
+      default: 'direct',
+      help: 'Crystals of the operating frequency make the simplest rig. Others make one too: a second oscillator and a mixer move their sideband to the band.',
+    }),
+    side: choice({
+      label: 'Conversion oscillator at',
+      options: {
+        difference: 'The difference of operating and intermediate frequency',
+        sum: 'The sum of both',
+      },
+      default: 'difference',
+      help: 'At the difference the sideband stays what the filter makes; at the sum it is turned round.',
+    }),
     sideband: choice({
       label: 'Sideband',
       options: { lower: 'Lower (LSB)', upper: 'Upper (USB)' },
@@ -96,6 +114,18 @@ export const planFields = declare({
       unit: 'Hz',
       digits: 6,
       help: 'The operating frequency, or the marking of the crystals where none is given.',
+    }),
+    filterFrequency: quantity({
+      label: 'Frequency of the filter',
+      symbol: 'f_F',
+      unit: 'Hz',
+      digits: 6,
+      help: 'The operating frequency, or with conversion the marking of the crystals.',
+    }),
+    filterSideband: choice({
+      label: 'Sideband that the filter makes',
+      options: { lower: 'Lower (LSB)', upper: 'Upper (USB)' },
+      help: 'The one wanted at the antenna, or the other one where the conversion turns it round.',
     }),
     band: words({
       label: 'Band',

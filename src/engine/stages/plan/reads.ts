@@ -2,6 +2,9 @@
 export const planReads = {
   frequency: 'plan.frequency?',
   marking: 'plan.marking?',
+  scheme: 'plan.scheme',
+  side: 'plan.side',
+  sideband: 'plan.sideband',
   pep: 'plan.pep',
   antenna: 'plan.antenna',
 } as const;

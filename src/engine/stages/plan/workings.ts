@@ -16,6 +16,26 @@ export const planWorkings: StageWorkings<typeof planFields> = {
           where: { f_op: 'plan.frequency' },
           source: 'as typed',
         },
+  filterFrequency: (look) =>
+    look('plan.scheme') === 'conversion'
+      ? {
+          says: 'The filter works where its crystals are.',
+          formula: 'f_mark',
+          where: { f_mark: 'plan.marking' },
+          source: 'as typed',
+        }
+      : {
+          says: 'Without conversion the filter works at the operating frequency.',
+          formula: 'f_0',
+          where: { f_0: 'plan.nominal' },
+          source: 'as typed',
+        },
+  filterSideband: {
+    says: 'Subtracting the filter’s signal from the conversion oscillator turns the sideband round; adding them, or subtracting the oscillator, does not.',
+    rule: 'With the conversion oscillator at the sum of the two frequencies, the other sideband than the one wanted; else the one wanted.',
+    where: { side: 'plan.side', sideband: 'plan.sideband', scheme: 'plan.scheme' },
+    source: 'arithmetic: f_LO − (f_IF + f) = (f_LO − f_IF) − f',
+  },
   band: {
     says: 'The amateur allocation whose edges hold the frequency.',
     rule: 'Looked up in the table of allocations, by the widest edges of the three ITU regions.',
