@@ -1,13 +1,15 @@
 import { type ComponentType, useEffect } from 'react';
 import { Page } from '../design/Page.tsx';
-import { allLeaves, sheetOf } from '../engine/rig/leaves.ts';
+import { allLeaves, hasLeaf, sheetOf } from '../engine/rig/leaves.ts';
 import { stages } from '../engine/rig/stages.ts';
+import { useValue } from '../store/hooks.ts';
 import { type SheetKey, useBench } from '../store/store.ts';
 import { AmplifiersLeaf } from './amplifiers/AmplifiersLeaf.tsx';
 import { BagLeaf } from './bag/BagLeaf.tsx';
 import { BenchSheet } from './bench/BenchSheet.tsx';
 import { CarrierSheet } from './carrier/CarrierSheet.tsx';
 import { CompareLeaf } from './compare/CompareLeaf.tsx';
+import { ConvertLeaf } from './convert/ConvertLeaf.tsx';
 import { EndsLeaf } from './ends/EndsLeaf.tsx';
 import { FilterSheet } from './filter/FilterSheet.tsx';
 import { Foot } from './frame/Foot.tsx';
@@ -41,6 +43,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   yield: YieldLeaf,
   compare: CompareLeaf,
   carrier: CarrierSheet,
+  convert: ConvertLeaf,
   transmit: TransmitSheet,
   amplifiers: AmplifiersLeaf,
   output: OutputSheet,
@@ -57,6 +60,7 @@ export function App() {
   const view = useBench((s) => s.view);
   const scheme = useBench((s) => s.scheme);
   const printing = useBench((s) => s.printing);
+  const works = useValue<string>('plan.scheme');
   useAddress();
   useEffect(() => {
     const { dataset } = document.documentElement;
@@ -78,6 +82,7 @@ export function App() {
       <Notices />
       {printing ? (
         allLeaves.map((key) => {
+          if (!hasLeaf(key, works)) return null;
           const Leaf = sheets[key as SheetKey];
           return Leaf ? <Leaf key={key} /> : null;
         })

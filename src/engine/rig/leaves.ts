@@ -4,10 +4,14 @@ import { stages } from './stages.ts';
 const several: Readonly<Record<string, readonly string[]>> = {
   quartz: ['quartz', 'measure', 'sweep', 'bag'],
   filter: ['filter', 'ends', 'yield', 'compare'],
+  carrier: ['carrier', 'convert', 'front', 'products'],
   transmit: ['transmit', 'amplifiers', 'power', 'supply'],
   output: ['output', 'suggest', 'mismatch'],
   windings: ['windings', 'transformers', 'cores'],
 };
+
+/** Leaves that only a rig with conversion has. */
+const withConversion = new Set(['convert', 'front', 'products']);
 
 /** A leaf that shows a part of a stage which would be too long for one leaf. */
 interface View {
@@ -133,6 +137,10 @@ export function leafOf(path: string): string {
 export const sheets: readonly string[] = stages
   .map(({ fields }) => fields.key)
   .filter((key) => sheetOf(key) === key);
+
+/** Does a rig of this scheme have the leaf? */
+export const hasLeaf = (leaf: string, scheme: unknown): boolean =>
+  scheme === 'conversion' || !withConversion.has(leaf);
 
 /** All leaves, in the order in which they are read. */
 export const allLeaves: readonly string[] = sheets.flatMap(leavesOf);

@@ -3,6 +3,7 @@ import { bag } from '../stages/bag/stage.ts';
 import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
 import { compare } from '../stages/compare/stage.ts';
+import { convert } from '../stages/convert/stage.ts';
 import { ends } from '../stages/ends/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
 import { measure } from '../stages/measure/stage.ts';
@@ -25,6 +26,7 @@ export const stages: readonly Stage[] = [
   quartz,
   filter,
   carrier,
+  convert,
   yields,
   compare,
   transmit,

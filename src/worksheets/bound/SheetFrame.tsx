@@ -6,10 +6,18 @@ import { Problem } from '../../design/Problem.tsx';
 import { Sentence } from '../../design/Sentence.tsx';
 import { Sheet } from '../../design/Sheet.tsx';
 import { fieldAt } from '../../engine/rig/fieldAt.ts';
-import { allLeaves, leafOf, leavesOf, sheetOf, stageOf, views } from '../../engine/rig/leaves.ts';
+import {
+  allLeaves,
+  hasLeaf,
+  leafOf,
+  leavesOf,
+  sheetOf,
+  stageOf,
+  views,
+} from '../../engine/rig/leaves.ts';
 import { shown } from '../../engine/rig/moved.ts';
 import { stages } from '../../engine/rig/stages.ts';
-import { useMoves, useStage } from '../../store/hooks.ts';
+import { useMoves, useStage, useValue } from '../../store/hooks.ts';
 import { type SheetKey, useBench } from '../../store/store.ts';
 import { Assumptions } from './Assumptions.tsx';
 import { Board } from './Board.tsx';
@@ -108,7 +116,8 @@ function standsOnSister(path: string, leaf: string): boolean {
 
 /** The leaves of the sheet, where it has more than one. */
 function LeafRow({ of, current }: { of: string; current: string }) {
-  const leaves = leavesOf(of);
+  const scheme = useValue<string>('plan.scheme');
+  const leaves = leavesOf(of).filter((leaf) => leaf === current || hasLeaf(leaf, scheme));
   if (leaves.length < 2) return null;
   return (
     <Leaves
@@ -140,9 +149,11 @@ const asksOf = (key: string) => views[key]?.asks ?? fieldsOf(key)?.asks ?? '';
 
 /** The leaves before and after. */
 function WayOn({ from }: { from: string }) {
-  const at = allLeaves.indexOf(from);
-  const before = allLeaves[at - 1];
-  const after = allLeaves[at + 1];
+  const scheme = useValue<string>('plan.scheme');
+  const leaves = allLeaves.filter((leaf) => leaf === from || hasLeaf(leaf, scheme));
+  const at = leaves.indexOf(from);
+  const before = leaves[at - 1];
+  const after = leaves[at + 1];
   return (
     <nav className="way-on" aria-label="Next and previous sheet or leaf">
       {before ? <a href={`#${before}`}>← {titleOf(before)}</a> : <span />}
