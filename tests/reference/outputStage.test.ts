@@ -11,6 +11,7 @@ const base: OutputSeen = {
   antenna: 50,
   rules: 'itu',
   ownLimit: 50,
+  ownRows: null,
   collectorLoad: 27,
   fundamental: 0.407,
   harmonicCurrents: [...Array(11).keys()].map(

@@ -1,16 +1,8 @@
+import type { Emission } from './emission.ts';
 import { enLimit } from './enLimit.ts';
+import { ownLimit } from './ownLimit.ts';
 
-/** What a rule set is asked about one unwanted emission. */
-export interface Emission {
-  /** Frequency of the emission, Hz. */
-  readonly frequency: number;
-  /** Frequency that the transmitter works on, Hz. */
-  readonly fundamental: number;
-  /** Power of the wanted signal with one steady tone at full drive, W (mean and PEP are then equal). */
-  readonly power: number;
-  /** The user's own figure, dB below the wanted signal; used by `own` only. */
-  readonly own: number;
-}
+export type { Emission } from './emission.ts';
 
 /** A rule on unwanted emissions, as it was read, with where it stands. */
 export interface RuleSet {
@@ -21,13 +13,18 @@ export interface RuleSet {
   readonly year: number;
   /** Where and for whom the rule is taken to hold. */
   readonly validity: string;
-  /** Least attenuation, dB below the wanted signal. */
+  /** Least attenuation, dB below the wanted signal; 0 where no figure is asked. */
   readonly limit: (emission: Emission) => number;
 }
 
 /**
- * Rule sets for harmonics of an amateur transmitter below 54 MHz. They are planning figures: the
- * text in force, a measurement, and the operator, who answers for the station, decide.
+ * Rule sets for harmonics of an amateur transmitter. They are planning figures: the text in force,
+ * a measurement, and the operator, who answers for the station, decide.
+ *
+ * Each hangs on the frequency that the transmitter works on, not on where a harmonic falls: what is
+ * asked of transmitters for 30 to 225 MHz doesn't hold for a shortwave rig's harmonics there.
+ * “Mean power” and “PEP” are the same with one steady tone at full drive, and so every rule is held
+ * against that tone: speech has less mean power, but its crests make the same harmonics.
  */
 export const ruleSets = {
   us: {
@@ -36,7 +33,7 @@ export const ruleSets = {
     source: 'US 47 CFR 97.307(d), (e)',
     year: 2003,
     validity: 'amateur transmitters installed after 1 January 2003',
-    limit: ({ fundamental, power }) => (fundamental < 30e6 ? 43 : usAbove30(power)),
+    limit: ({ fundamental, power }) => (fundamental < 30e6 ? 43 : usFrom30(fundamental, power)),
   },
   usBefore2003: {
     title: 'United States, installed before 2003',
@@ -44,7 +41,8 @@ export const ruleSets = {
     source: 'US 47 CFR 97.307(d), (e)',
     year: 2003,
     validity: 'amateur transmitters installed on or before 1 January 2003',
-    limit: ({ fundamental, power }) => (fundamental < 30e6 ? usOld(power) : usAbove30(power)),
+    limit: ({ fundamental, power }) =>
+      fundamental < 30e6 ? usOld(power) : usFrom30(fundamental, power),
   },
   itu: {
     title: 'ITU Radio Regulations',
@@ -60,29 +58,50 @@ export const ruleSets = {
     below: 'PEP',
     source: 'EN 301 783 as enacted in Austria',
     year: 2008,
-    validity: 'one CEPT country; others enact it differently',
+    validity: 'one CEPT country; others enact it differently: see your own',
     limit: ({ frequency, power }) => enLimit(frequency, power),
   },
   own: {
-    title: 'Own figure',
+    title: 'Own figures',
     below: 'PEP',
     source: 'typed by the user',
     year: 0,
     validity: 'this rig',
-    limit: ({ own }) => own,
+    limit: ownLimit,
   },
 } as const satisfies Record<string, RuleSet>;
 
 export type RuleSetKey = keyof typeof ruleSets;
+
+/** Where a rule was read, from when, and for whom it is taken to hold. */
+export function ruleWords(key: RuleSetKey): string {
+  const { title, source, year, validity, below }: RuleSet = ruleSets[key];
+  const named = source.startsWith(title) ? source : `${title}: ${source}`;
+  const since = year === 0 || source.includes(String(year)) ? '' : `, ${year}`;
+  return `${named}${since}. Decibels below ${below}, with one steady tone at full drive. Taken to hold for ${validity}.`;
+}
 
 /** Before 2003, below 30 MHz: at most 50 mW and 40 dB; under 5 W mean power 30 dB is enough. */
 function usOld(power: number): number {
   return power < 5 ? 30 : Math.max(40, 10 * Math.log10(power / 50e-3));
 }
 
-/** 30 to 225 MHz: 60 dB; up to 25 W at most 25 µW and 40 dB, but never needing less than 10 µW. */
-function usAbove30(power: number): number {
+/**
+ * From 30 to 225 MHz: 60 dB; up to 25 W at most 25 µW and 40 dB, but never needing less than 10 µW.
+ * Higher up the text gives no figure.
+ */
+function usFrom30(fundamental: number, power: number): number {
+  if (fundamental > 225e6) return 0;
   if (power > 25) return 60;
   const must = Math.max(40, 10 * Math.log10(power / 25e-6));
   return Math.min(must, 10 * Math.log10(power / 10e-6));
 }
+
+/**
+ * Least suppression of a single-sideband transmitter's carrier, dB below peak envelope power. A
+ * yardstick: the text is for maritime stations, no rule asks it of amateurs by figure.
+ */
+export const carrierYardstick = {
+  below: 40,
+  source: 'US 47 CFR 80.207 (maritime), as a yardstick',
+} as const;

@@ -9,6 +9,7 @@ import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
 import { Notes } from './Notes.tsx';
+import { OwnRules } from './OwnRules.tsx';
 
 /** What the rig is to do: the entries that everything else hangs on. */
 export function PlanSheet() {
@@ -78,13 +79,21 @@ export function PlanSheet() {
           <Result of="plan.antennaCurrent" />
         </Figures>
       </Section>
-      <Section title="Rules on harmonics">
+      <Section
+        title="Rules on harmonics"
+        margin={
+          <Note title="Below what?">
+            <p>
+              Some rules count from the mean power, some from the peak envelope power. With one
+              steady tone at full drive the two are the same, so every rule is held against that
+              tone. Rules for transmitters above 30 MHz are not asked of a shortwave rig’s harmonics
+              that fall there.
+            </p>
+          </Note>
+        }
+      >
         <Entry of="plan.rules" form="list" />
-        {own && (
-          <Fields>
-            <Entry of="plan.ownLimit" />
-          </Fields>
-        )}
+        {own && <OwnRules />}
         <Caution>
           Transmit only with a licence for the band and the power, and into a dummy load until the
           output has been measured. The limits here are planning figures: local rules decide, and

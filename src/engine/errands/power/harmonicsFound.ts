@@ -17,6 +17,7 @@ export function harmonicsFound(seen: PowerSeen, figures: PowerFigures): ExactHar
       fundamental: seen.nominal,
       power: figures.power,
       own: seen.ownLimit,
+      ownLines: seen.ownRows,
     });
     const margin = limit - level;
     return {

@@ -6,6 +6,7 @@ export const powerReads = {
   antenna: 'plan.antenna',
   rules: 'plan.rules',
   ownLimit: 'plan.ownLimit',
+  ownRows: 'plan.ownRows?',
   finalDevice: 'transmit.finalDevice',
   transition: 'transmit.transition',
   quiescent: 'transmit.quiescent',

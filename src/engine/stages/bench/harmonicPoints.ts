@@ -1,5 +1,7 @@
-import { type RuleSet, ruleSets } from '../../data/ruleSets.ts';
-import type { Bound, Look, Working } from '../../fields/workings.ts';
+import type { OwnLine } from '../../data/emission.ts';
+import { limitFormula } from '../../data/limitFormula.ts';
+import { type RuleSet, type RuleSetKey, ruleSets } from '../../data/ruleSets.ts';
+import type { Look, Working } from '../../fields/workings.ts';
 import { rulingPower, rulingPowerPath } from './expectedPower.ts';
 import type { Point } from './point.ts';
 import type { BenchSeen } from './seen.ts';
@@ -72,71 +74,42 @@ function ending(order: number): string {
 
 /** The limit as a level, dBc (negative); null where power or frequency is not known. */
 function ruleLevel(seen: BenchSeen, order: number): number | null {
-  const { frequency, rules, ownLimit } = seen;
+  const { frequency, rules, ownLimit, ownRows } = seen;
   const power = rulingPower(seen);
   if (frequency === null || rules === null || ownLimit === null || power === null) return null;
-  const emission = { frequency: order * frequency, fundamental: frequency, power, own: ownLimit };
   const set: RuleSet = ruleSets[rules];
-  return -set.limit(emission);
+  return -set.limit({
+    frequency: order * frequency,
+    fundamental: frequency,
+    power,
+    own: ownLimit,
+    ownLines: ownRows,
+  });
 }
 
 function ruleWorking(look: Look, order: number): Working {
-  const rules = look('plan.rules') as keyof typeof ruleSets;
-  const { source } = ruleSets[rules];
-  const said = {
-    says: 'The limit of the rule set chosen in Plan, for the power read or expected.',
-    source,
-    assumes: 'A planning figure: the text in force, a measurement and the operator decide.',
-  };
-  const P: Bound = rulingPowerPath(look);
-  const dB = (value: number, says: string): Bound => ({ value, unit: 'dB', says, source });
-  if (rules === 'own') return { ...said, formula: '-A_own', where: { A_own: 'plan.ownLimit' } };
   const nominal = look('plan.nominal') as number;
-  if (rules === 'us' && nominal < 30e6) {
-    return { ...said, formula: '-A_us', where: { A_us: dB(43, 'below mean power') } };
-  }
-  if (rules === 'itu') {
-    return {
-      ...said,
-      formula: '-min(A_1 + 10 * log10(P / P_1), A_cap)',
-      where: {
-        A_1: dB(43, 'at one watt'),
-        P,
-        P_1: { value: 1, unit: 'W', says: 'one watt' },
-        A_cap: dB(nominal < 30e6 ? 50 : 70, 'never more'),
-      },
-    };
-  }
-  if (rules === 'cept') {
-    const rising = order * nominal > 35e6 && order * nominal < 50e6;
-    return {
-      ...said,
-      formula: `-min(${rising ? 'A_tab + A_dec * log10(n * f_0 / f_35)' : 'A_tab'}, 10 * log10(P / P_mW) - L_abs)`,
-      where: {
-        A_tab: dB(order * nominal >= 50e6 ? 60 : 40, 'by the table'),
-        ...(rising
-          ? {
-              A_dec: dB(129.1, 'more for each decade from there'),
-              n: { value: order, unit: '1', says: 'order of the harmonic' } as const,
-              f_0: 'plan.nominal',
-              f_35: { value: 35e6, unit: 'Hz', says: 'where the table begins to rise' } as const,
-            }
-          : {}),
-        P,
-        P_mW: { value: 1e-3, unit: 'W', says: 'one milliwatt' },
-        L_abs: { value: -36, unit: 'dBm', says: 'level that is always allowed' },
-      },
-    };
-  }
-  const emission = {
+  const power = rulingPowerPath(look);
+  const { needs, where, ...told } = limitFormula(look('plan.rules') as RuleSetKey, {
     frequency: order * nominal,
     fundamental: nominal,
-    power: look(rulingPowerPath(look)) as number,
+    power: look(power) as number,
     own: look('plan.ownLimit') as number,
-  };
+    ownLines: look('plan.ownRows') as readonly OwnLine[] | null,
+  });
   return {
-    ...said,
-    formula: '-A_rule',
-    where: { A_rule: dB(ruleSets[rules].limit(emission), `for harmonic ${order} at this power`) },
+    ...told,
+    where: {
+      ...(needs.power ? { P: power } : {}),
+      ...(needs.frequency
+        ? {
+            n: { value: order, unit: '1', says: 'order of the harmonic' },
+            f_0: 'plan.nominal',
+            f_n: { formula: 'n * f_0', unit: 'Hz', says: 'its frequency' },
+          }
+        : {}),
+      ...(needs.own ? { A_own: 'plan.ownLimit' } : {}),
+      ...where,
+    },
   };
 }

@@ -5,6 +5,7 @@ export const benchReads = {
   pep: 'plan.pep?',
   rules: 'plan.rules?',
   ownLimit: 'plan.ownLimit?',
+  ownRows: 'plan.ownRows?',
   filterLoss: 'filter.loss?',
   filterWidth: 'filter.width6?',
   carrier: 'carrier.frequency?',

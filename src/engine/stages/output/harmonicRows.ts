@@ -1,6 +1,6 @@
 import { ladderTransfer, TRANSFER_SIZE } from '../../circuit/ladderTransfer.ts';
 import type { OutputLadder } from '../../circuit/outputLadder.ts';
-import { type RuleSetKey, ruleSets } from '../../data/ruleSets.ts';
+import { type Emission, type RuleSetKey, ruleSets } from '../../data/ruleSets.ts';
 import type { Outcome } from '../../fields/kinds.ts';
 
 /** Harmonics weaker than this share of the fundamental current are none. */
@@ -19,7 +19,7 @@ export function harmonicRows(
   ladder: OutputLadder,
   currents: readonly number[],
   fundamentalZ: number,
-  rule: { readonly key: RuleSetKey; readonly power: number; readonly own: number },
+  rule: { readonly key: RuleSetKey } & Pick<Emission, 'power' | 'own' | 'ownLines'>,
   wanted: number,
 ) {
   const out = new Float64Array(TRANSFER_SIZE);
@@ -35,6 +35,7 @@ export function harmonicRows(
       fundamental: ladder.reference,
       power: rule.power,
       own: rule.own,
+      ownLines: rule.ownLines,
     });
     const there = current > NOTHING * first;
     const level = there

@@ -1,3 +1,6 @@
+import type { OwnLine } from '../../data/emission.ts';
+import { limitFormula } from '../../data/limitFormula.ts';
+import type { RuleSetKey } from '../../data/ruleSets.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { transimpedanceFormula } from './chainFormula.ts';
 import type { outputFields } from './fields.ts';
@@ -87,82 +90,22 @@ export function withFrequency(
   return { formula: made.formula, where: { f: path, ...made.where } };
 }
 
-const watt = { value: 1, unit: 'W', says: 'one watt' } as const;
-
 function limit(look: Look, index: number): Working {
-  const nominal = look('plan.nominal') as number;
   const rows = look('output.harmonics') as readonly { readonly frequency: number }[];
-  const frequency = rows[index]?.frequency ?? 0;
-  const assumes = 'One steady tone at full drive: mean power and PEP are then equal.';
-  switch (look('plan.rules')) {
-    case 'us':
-      return nominal < 30e6
-        ? {
-            says: 'At least 43 dB below the mean power, at any frequency.',
-            formula: '-A',
-            where: { A: { value: 43, unit: 'dB', says: 'attenuation asked for' } },
-            source: 'US 47 CFR 97.307(d)',
-            assumes,
-          }
-        : {
-            says: '60 dB; up to 25 W at most 25 µW and 40 dB, never needing less than 10 µW.',
-            formula:
-              '-(P_ant / P_1 > 25 ? 60 : min(max(40, 10 * log10(P_ant / P_1 / 25e-6)), 10 * log10(P_ant / P_1 / 10e-6)))',
-            where: { P_ant: 'output.pepAntenna', P_1: watt },
-            source: 'US 47 CFR 97.307(e)',
-            assumes,
-          };
-    case 'own':
-      return {
-        says: 'Your own figure.',
-        formula: '-A_own',
-        where: { A_own: 'plan.ownLimit' },
-        source: 'as typed',
-      };
-    case 'cept': {
-      const { asked, where } = ceptTable(frequency);
-      return {
-        says: 'By the table, or down to the absolute level, whichever asks less.',
-        formula: `-min(${asked}, 10 * log10(P_ant / P_mW) - L_abs)`,
-        where: {
-          ...where,
-          P_ant: 'output.pepAntenna',
-          P_mW: { value: 1e-3, unit: 'W', says: 'one milliwatt' },
-          L_abs: {
-            value: frequency <= 1e9 ? -36 : -30,
-            unit: 'dBm',
-            says: 'absolute level that is always allowed',
-          },
-        },
-        source: 'EN 301 783 as enacted in Austria, 2008',
-        assumes,
-      };
-    }
-    default:
-      return {
-        says: '43 dB and ten times the logarithm of the power in watts, but no more than a cap.',
-        formula: '-min(43 + 10 * log10(P_ant / P_1), A_cap)',
-        where: {
-          P_ant: 'output.pepAntenna',
-          P_1: watt,
-          A_cap: { value: nominal < 30e6 ? 50 : 70, unit: 'dB', says: 'cap' },
-        },
-        source: 'ITU Radio Regulations, Appendix 3 (from memory)',
-        assumes,
-      };
-  }
-}
-
-function ceptTable(frequency: number): { asked: string; where: Record<string, Bound> } {
-  if (frequency > 35e6 && frequency < 50e6) {
-    return {
-      asked: '40 + 129.1 * log10(f_n / f_35)',
-      where: {
-        f_n: 'row.frequency',
-        f_35: { value: 35e6, unit: 'Hz', says: 'where the table begins to rise' },
-      },
-    };
-  }
-  const value = frequency >= 50e6 || frequency < 1.7e6 ? 60 : 40;
-  return { asked: 'A_tab', where: { A_tab: { value, unit: 'dB', says: 'by the table' } } };
+  const { needs, where, ...told } = limitFormula(look('plan.rules') as RuleSetKey, {
+    frequency: rows[index]?.frequency ?? 0,
+    fundamental: look('plan.nominal') as number,
+    power: look('output.pepAntenna') as number,
+    own: look('plan.ownLimit') as number,
+    ownLines: look('plan.ownRows') as readonly OwnLine[] | null,
+  });
+  return {
+    ...told,
+    where: {
+      ...(needs.power ? { P: 'output.pepAntenna' } : {}),
+      ...(needs.frequency ? { f_n: 'row.frequency' } : {}),
+      ...(needs.own ? { A_own: 'plan.ownLimit' } : {}),
+      ...where,
+    },
+  };
 }

@@ -5,6 +5,7 @@ export const outputReads = {
   antenna: 'plan.antenna',
   rules: 'plan.rules',
   ownLimit: 'plan.ownLimit',
+  ownRows: 'plan.ownRows?',
   collectorLoad: 'transmit.collectorLoad',
   fundamental: 'transmit.fundamental',
   harmonicCurrents: 'transmit.harmonicCurrents',

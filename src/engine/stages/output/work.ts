@@ -1,7 +1,7 @@
 import { INSIDE_SIZE, ladderTransfer, TRANSFER_SIZE } from '../../circuit/ladderTransfer.ts';
 import { lowpassResponse } from '../../circuit/lowpassResponse.ts';
 import type { OutputLadder } from '../../circuit/outputLadder.ts';
-import { ruleSets } from '../../data/ruleSets.ts';
+import { ruleWords } from '../../data/ruleSets.ts';
 import { noResults, type Work } from '../../fields/stage.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { cautions, refusals } from './cautions.ts';
@@ -39,7 +39,7 @@ export function workOutput(seen: OutputSeen): Work<typeof outputFields> {
   const ladder = ladderOf(parts, turns, seen, seen.outputImpedance ?? Number.POSITIVE_INFINITY);
   ladderTransfer(ladder, seen.nominal, out);
   const transimpedance = Math.hypot(out[0] ?? 0, out[1] ?? 0);
-  const rule = { key: seen.rules, power: pepAntenna, own: seen.ownLimit };
+  const rule = { key: seen.rules, power: pepAntenna, own: seen.ownLimit, ownLines: seen.ownRows };
   const harmonics = harmonicRows(
     ladder,
     seen.harmonicCurrents,
@@ -56,7 +56,6 @@ export function workOutput(seen: OutputSeen): Work<typeof outputFields> {
     ...seen,
     antennaPeak: Math.sqrt(2 * pepAntenna * seen.antenna),
   });
-  const { title, source, validity } = ruleSets[seen.rules];
   const results: Work<typeof outputFields>['results'] = {
     transformerPrimary: turns?.primary ?? null,
     transformerSecondary: turns?.secondary ?? null,
@@ -77,7 +76,7 @@ export function workOutput(seen: OutputSeen): Work<typeof outputFields> {
     worstMargin: worst?.margin ?? null,
     worstOrder: worst?.order ?? null,
     verdict: worst?.margin == null ? 'holds' : outcomeOf(worst.margin, seen.marginWanted),
-    rule: `${source.startsWith(title) ? source : `${title}: ${source}`}. Taken to hold for ${validity}.`,
+    rule: ruleWords(seen.rules),
     response: responseOf(ladder, transimpedance),
   };
   return { results, problems: cautions(seen, results) };

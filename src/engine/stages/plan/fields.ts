@@ -1,4 +1,6 @@
 import { choice, declare, quantity, words } from '../../fields/declare.ts';
+import { ruleFields } from './ruleFields.ts';
+import { ruleInputs } from './ruleInputs.ts';
 
 /** What the rig is to be: where, which sideband, how strong, from what supply, under which rules. */
 export const planFields = declare({
@@ -77,26 +79,7 @@ export const planFields = declare({
       digits: 3,
       help: 'What the output network feeds: coaxial cable and a dummy load are 50 Ω.',
     }),
-    rules: choice({
-      label: 'Rules on harmonics',
-      options: {
-        itu: 'ITU Radio Regulations, Appendix 3',
-        us: 'US 47 CFR 97.307(d)',
-        cept: 'CEPT, EN 301 783',
-        own: 'My own figure',
-      },
-      default: 'itu',
-      help: 'A planning figure: the operator answers for the station; local rules and a measurement decide.',
-    }),
-    ownLimit: quantity({
-      label: 'My own limit',
-      symbol: 'A_own',
-      unit: 'dB',
-      range: [20, 100],
-      default: 50,
-      digits: 2,
-      help: 'How far each harmonic is to lie below the peak envelope power. Used with “My own figure”.',
-    }),
+    ...ruleInputs,
     ambient: quantity({
       label: 'Air temperature',
       symbol: 'T_a',
@@ -160,5 +143,6 @@ export const planFields = declare({
       digits: 3,
       help: 'At peak envelope power.',
     }),
+    ...ruleFields,
   },
 });

@@ -7,4 +7,5 @@ export const planReads = {
   sideband: 'plan.sideband',
   pep: 'plan.pep',
   antenna: 'plan.antenna',
+  ownRules: 'plan.ownRules?',
 } as const;

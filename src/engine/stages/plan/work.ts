@@ -2,6 +2,8 @@ import { bandAt } from '../../data/bands.ts';
 import type { Problem, Seen, Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import type { planFields } from './fields.ts';
+import { ownRuleProblems } from './ownRuleProblems.ts';
+import { readOwnRules } from './readOwnRules.ts';
 import type { planReads } from './reads.ts';
 
 const SPEED_OF_LIGHT = 299_792_458;
@@ -29,6 +31,8 @@ export function workPlan(seen: Seen<typeof planFields, typeof planReads>): Work<
       try: 'Check the licence conditions before any transmission; a dummy load is always allowed.',
     });
   }
+  const own = seen.ownRules === null ? null : readOwnRules(seen.ownRules);
+  if (own) problems.push(...ownRuleProblems(own.rows, own.tooMany));
   return {
     results: {
       nominal,
@@ -39,6 +43,7 @@ export function workPlan(seen: Seen<typeof planFields, typeof planReads>): Work<
       pepLevel: 10 * Math.log10(pep / 1e-3),
       antennaVpp: Math.sqrt(8 * pep * antenna),
       antennaCurrent: Math.sqrt(pep / antenna),
+      ownRows: own?.rows ?? null,
     },
     problems,
     origins: { nominal: 'typed', filterFrequency: 'typed' },

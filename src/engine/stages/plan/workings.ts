@@ -1,5 +1,6 @@
 import type { StageWorkings } from '../../fields/workings.ts';
 import type { planFields } from './fields.ts';
+import { ruleWorkings } from './ruleWorkings.ts';
 
 export const planWorkings: StageWorkings<typeof planFields> = {
   nominal: (look) =>
@@ -71,4 +72,5 @@ export const planWorkings: StageWorkings<typeof planFields> = {
     where: { P_PEP: 'plan.pep', R_ant: 'plan.antenna' },
     source: "Joule's law: P = I²R",
   },
+  ...ruleWorkings,
 };
