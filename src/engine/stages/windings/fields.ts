@@ -1,6 +1,7 @@
 import { declare, quantity } from '../../fields/declare.ts';
 import { windingsInputs } from './inputs.ts';
-import { coils, transformers } from './tables.ts';
+import { coils } from './tables.ts';
+import { transformers } from './transformerTable.ts';
 
 /** Turns, wire and cores for every coil and transformer of the rig. */
 export const windingsFields = declare({

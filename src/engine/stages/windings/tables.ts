@@ -2,7 +2,8 @@ import { choice, count, quantity, table, words } from '../../fields/declare.ts';
 
 const outcomes = { holds: 'holds', close: 'close', fails: 'fails' } as const;
 
-const flux = quantity({
+/** Peak flux density, of coils and transformers alike. */
+export const flux = quantity({
   label: 'Flux density',
   symbol: 'B_pk',
   unit: 'T',
@@ -10,7 +11,8 @@ const flux = quantity({
   help: 'Peak, with a steady tone at full power. 1 mT is 10 G.',
 });
 
-const fluxLimit = quantity({
+/** What the flux is held against. */
+export const fluxLimit = quantity({
   label: 'Guideline for the flux',
   symbol: 'B_lim',
   unit: 'T',
@@ -19,7 +21,8 @@ const fluxLimit = quantity({
   source: 'makers’ guideline, from memory',
 });
 
-const outcome = choice({
+/** How the flux stands to its guideline. */
+export const outcome = choice({
   label: 'Flux against the guideline',
   options: outcomes,
   help: 'Holds up to 80 %, close up to 100 %.',
@@ -151,121 +154,6 @@ export const coils = table({
       unit: 'Hz',
       digits: 2,
       help: 'Above it the coil is a capacitor.',
-    }),
-    flux,
-    fluxLimit,
-    outcome,
-    build: words({ label: 'To do', help: 'The line to have on the bench.' }),
-  },
-});
-
-/** Every broadband winding of the rig. */
-export const transformers = table({
-  label: 'Transformers and chokes',
-  help: 'Ferrite toroids. The start of one winding goes to the end of the next where the circuit asks for it: mark the starts.',
-  columns: {
-    label: words({ label: 'Where', help: 'Between which two places.' }),
-    core: words({ label: 'Core', help: 'Ferrite toroid; mix 43 names its generation.' }),
-    first: quantity({
-      label: 'Impedance, first side',
-      symbol: 'R_1',
-      unit: 'Ω',
-      digits: 3,
-      help: 'What the first winding works across.',
-    }),
-    second: quantity({
-      label: 'Impedance, second side',
-      symbol: 'R_2',
-      unit: 'Ω',
-      digits: 3,
-      help: 'What the second winding works across; blank for a choke.',
-    }),
-    al: quantity({
-      label: 'Inductance factor',
-      symbol: 'A_L',
-      unit: 'H/t²',
-      digits: 3,
-      help: 'At low frequency, ±20 to 25 %.',
-    }),
-    permeability: quantity({
-      label: 'Permeability left',
-      symbol: 'm_f',
-      unit: '%',
-      digits: 2,
-      help: 'Size of the complex permeability at the operating frequency over the initial one.',
-      source: 'one relaxation, from memory',
-    }),
-    turnsExact: quantity({
-      label: 'Turns by the rule',
-      symbol: 'N_x',
-      unit: 'turns',
-      digits: 3,
-      help: 'On the winding with fewer turns: so much impedance that it hardly loads the circuit.',
-    }),
-    turnsFlux: quantity({
-      label: 'Turns by the flux',
-      symbol: 'N_B',
-      unit: 'turns',
-      digits: 3,
-      help: 'On the same winding, so that the core stays cool; blank where the signal is small.',
-    }),
-    turns: count({ label: 'Turns, first winding', help: 'Count inside the hole.' }),
-    secondTurns: count({
-      label: 'Turns, second winding',
-      help: 'Of each further winding; blank for a choke.',
-    }),
-    inductance: quantity({
-      label: 'Inductance, first winding',
-      symbol: 'L_1',
-      unit: 'H',
-      digits: 3,
-      help: 'As a meter at low frequency shows it.',
-    }),
-    impedance: quantity({
-      label: 'Impedance, first winding',
-      symbol: 'Z_1',
-      unit: 'Ω',
-      digits: 3,
-      help: 'At the operating frequency, the other windings open.',
-    }),
-    times: quantity({
-      label: 'Over the circuit’s',
-      symbol: 'k_1',
-      unit: '1',
-      digits: 2,
-      help: 'Should be four or more.',
-    }),
-    loss: quantity({
-      label: 'Loss by the core',
-      symbol: 'A_w',
-      unit: 'dB',
-      digits: 4,
-      help: 'Between equal resistances: what the winding takes and what it throws back.',
-    }),
-    wire: words({
-      label: 'Wire',
-      help: 'Thickest that fits with all windings in one layer, up to 0.5 mm.',
-    }),
-    bare: quantity({
-      label: 'Copper diameter',
-      symbol: 'd_w',
-      unit: 'm',
-      digits: 3,
-      help: 'Without enamel.',
-    }),
-    length: quantity({
-      label: 'Wire to cut, first winding',
-      symbol: 'l_w',
-      unit: 'm',
-      digits: 2,
-      help: 'Tails included.',
-    }),
-    secondLength: quantity({
-      label: 'Wire to cut, second winding',
-      symbol: 'l_w2',
-      unit: 'm',
-      digits: 2,
-      help: 'Tails included; it lies on the first winding, so each turn is a little longer.',
     }),
     flux,
     fluxLimit,

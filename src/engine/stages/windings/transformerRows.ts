@@ -4,7 +4,7 @@ import { TURNS_TOLERANCE } from '../../circuit/turnsRatio.ts';
 import type { Core } from '../../data/cores.ts';
 import { format } from '../../quantity/format.ts';
 import { outcomeOf } from './coilRows.ts';
-import { pickPowerFerrite, pickSmallFerrite } from './pickCore.ts';
+import { pickPowerFerrite, pickSmallFerrite } from './pickFerrite.ts';
 import { pickWire } from './pickWire.ts';
 import type { WindingsSeen } from './seen.ts';
 

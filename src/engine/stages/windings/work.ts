@@ -3,10 +3,10 @@ import { format } from '../../quantity/format.ts';
 import { coilRows } from './coilRows.ts';
 import type { windingsFields } from './fields.ts';
 import type { WindingsSeen } from './seen.ts';
+import { transformerCautions } from './transformerCautions.ts';
 import { transformerRows } from './transformerRows.ts';
 
 type Coils = ReturnType<typeof coilRows>;
-type Transformers = ReturnType<typeof transformerRows>;
 
 /** Every coil and transformer of the rig on its core. */
 export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
@@ -22,9 +22,6 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
     problems: [...coilCautions(coils, seen.coilQ), ...transformerCautions(transformers)],
   };
 }
-
-/** Copper thinner than this breaks between the fingers, m. */
-const THIN = 0.2e-3;
 
 /** Beyond this, spreading and squeezing no longer make up for whole turns. */
 const TRIM = 0.1;
@@ -63,37 +60,6 @@ function coilCautions(coils: Coils, reckonedQ: number): Problem[] {
       `${poor.label}: its Q is estimated at ${format(poor.q, '1', 2)}, but Output reckons with ${format(reckonedQ, '1', 2)}.`,
       'Thicker wire, a larger core, or reckon with less.',
     );
-  }
-  return problems;
-}
-
-function transformerCautions(rows: Transformers): Problem[] {
-  const problems: Problem[] = [];
-  for (const { label, core, times, outcome, flux, bare } of rows) {
-    if (bare < THIN) {
-      problems.push({
-        field: flux === null ? 'windings.modulatorCore' : 'windings.transformerCore',
-        weight: 'warns',
-        says: `${label}: so many turns leave room for ${format(bare, 'm', 3)} wire only on ${core}.`,
-        try: 'A larger core, or an L match in its place.',
-      });
-    }
-    if (times < 2) {
-      problems.push({
-        field: label === 'Modulator' ? 'windings.modulatorTurns' : 'windings.reactanceTimes',
-        weight: 'warns',
-        says: `${label}: the winding’s impedance is only ${format(times, '1', 2)} times the circuit’s.`,
-        try: 'More turns, or a core with more inductance for each turn.',
-      });
-    }
-    if (outcome === 'fails' && flux !== null) {
-      problems.push({
-        field: 'windings.transformerCore',
-        weight: 'warns',
-        says: `${label}: ${format(flux, 'T', 2)} in ${core} is over the guideline: it gets hot.`,
-        try: 'A larger core.',
-      });
-    }
   }
   return problems;
 }

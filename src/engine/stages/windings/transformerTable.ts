@@ -1,0 +1,117 @@
+import { count, quantity, table, words } from '../../fields/declare.ts';
+import { flux, fluxLimit, outcome } from './tables.ts';
+
+/** Every broadband winding of the rig. */
+export const transformers = table({
+  label: 'Transformers and chokes',
+  help: 'Ferrite toroids. The start of one winding goes to the end of the next where the circuit asks for it: mark the starts.',
+  columns: {
+    label: words({ label: 'Where', help: 'Between which two places.' }),
+    core: words({ label: 'Core', help: 'Ferrite toroid; mix 43 names its generation.' }),
+    first: quantity({
+      label: 'Impedance, first side',
+      symbol: 'R_1',
+      unit: 'Ω',
+      digits: 3,
+      help: 'What the first winding works across.',
+    }),
+    second: quantity({
+      label: 'Impedance, second side',
+      symbol: 'R_2',
+      unit: 'Ω',
+      digits: 3,
+      help: 'What the second winding works across; blank for a choke.',
+    }),
+    al: quantity({
+      label: 'Inductance factor',
+      symbol: 'A_L',
+      unit: 'H/t²',
+      digits: 3,
+      help: 'At low frequency, ±20 to 25 %.',
+    }),
+    permeability: quantity({
+      label: 'Permeability left',
+      symbol: 'm_f',
+      unit: '%',
+      digits: 2,
+      help: 'Size of the complex permeability at the operating frequency over the initial one.',
+      source: 'one relaxation, from memory',
+    }),
+    turnsExact: quantity({
+      label: 'Turns by the rule',
+      symbol: 'N_x',
+      unit: 'turns',
+      digits: 3,
+      help: 'On the winding with fewer turns: so much impedance that it hardly loads the circuit.',
+    }),
+    turnsFlux: quantity({
+      label: 'Turns by the flux',
+      symbol: 'N_B',
+      unit: 'turns',
+      digits: 3,
+      help: 'On the same winding, so that the core stays cool; blank where the signal is small.',
+    }),
+    turns: count({ label: 'Turns, first winding', help: 'Count inside the hole.' }),
+    secondTurns: count({
+      label: 'Turns, second winding',
+      help: 'Of each further winding; blank for a choke.',
+    }),
+    inductance: quantity({
+      label: 'Inductance, first winding',
+      symbol: 'L_1',
+      unit: 'H',
+      digits: 3,
+      help: 'As a meter at low frequency shows it.',
+    }),
+    impedance: quantity({
+      label: 'Impedance, first winding',
+      symbol: 'Z_1',
+      unit: 'Ω',
+      digits: 3,
+      help: 'At the operating frequency, the other windings open.',
+    }),
+    times: quantity({
+      label: 'Over the circuit’s',
+      symbol: 'k_1',
+      unit: '1',
+      digits: 2,
+      help: 'Should be four or more.',
+    }),
+    loss: quantity({
+      label: 'Loss by the core',
+      symbol: 'A_w',
+      unit: 'dB',
+      digits: 4,
+      help: 'Between equal resistances: what the winding takes and what it throws back.',
+    }),
+    wire: words({
+      label: 'Wire',
+      help: 'Thickest that fits with all windings in one layer, up to 0.5 mm.',
+    }),
+    bare: quantity({
+      label: 'Copper diameter',
+      symbol: 'd_w',
+      unit: 'm',
+      digits: 3,
+      help: 'Without enamel.',
+    }),
+    length: quantity({
+      label: 'Wire to cut, first winding',
+      symbol: 'l_w',
+      unit: 'm',
+      digits: 2,
+      help: 'Tails included.',
+    }),
+    secondLength: quantity({
+      label: 'Wire to cut, second winding',
+      symbol: 'l_w2',
+      unit: 'm',
+      digits: 2,
+      help: 'Tails included; it lies on the first winding, so each turn is a little longer.',
+    }),
+    flux,
+    fluxLimit,
+    outcome,
+    build: words({ label: 'To do', help: 'The line to have on the bench.' }),
+  },
+});
