@@ -6,6 +6,7 @@ import { compare } from '../stages/compare/stage.ts';
 import { convert } from '../stages/convert/stage.ts';
 import { ends } from '../stages/ends/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
+import { front } from '../stages/front/stage.ts';
 import { measure } from '../stages/measure/stage.ts';
 import { output } from '../stages/output/stage.ts';
 import { path } from '../stages/path/stage.ts';
@@ -27,6 +28,7 @@ export const stages: readonly Stage[] = [
   filter,
   carrier,
   convert,
+  front,
   yields,
   compare,
   transmit,

@@ -1,0 +1,65 @@
+import { choice, count, quantity } from '../../fields/declare.ts';
+
+/** What the user may say of the band-pass between mixer and driver. */
+export const frontInputs = {
+  circuits: count({
+    label: 'Tuned circuits',
+    range: [2, 3],
+    default: 2,
+    help: 'Two are simple to tune. A third takes the image and the oscillator further down.',
+  }),
+  widthGiven: quantity({
+    label: 'Width',
+    symbol: 'B_bp',
+    unit: 'Hz',
+    range: [10e3, 5e6],
+    default: null,
+    digits: 3,
+    help: 'Between the −3 dB points. Left blank, four hundredths of the operating frequency; with good coils it may be narrower.',
+  }),
+  coilGiven: quantity({
+    label: 'Coil of each circuit',
+    symbol: 'L_g',
+    unit: 'H',
+    range: [50e-9, 100e-6],
+    default: null,
+    digits: 3,
+    help: 'Left blank, a coil with 120 Ω of reactance.',
+  }),
+  coilQ: quantity({
+    label: 'Q of the coils',
+    symbol: 'Q_L',
+    unit: '1',
+    range: [10, 500],
+    default: 120,
+    typical: [60, 200],
+    digits: 2,
+    help: 'With their capacitors. Filters planned for 200 have come out with 50, and lost 20 dB.',
+    source: 'common practice, no source',
+  }),
+  end: quantity({
+    label: 'Resistance at both ends',
+    symbol: 'R_e',
+    unit: 'Ω',
+    range: [10, 1000],
+    default: 50,
+    digits: 3,
+    help: 'Of mixer and amplifier. The curve holds only between these.',
+  }),
+  fitted: choice({
+    label: 'Coupling capacitors',
+    options: { exact: 'Exact values', e24: 'E24', e12: 'E12' },
+    default: 'e24',
+    help: 'The tuned ones are trimmed, so their exact value is shown.',
+  }),
+  wanted: quantity({
+    label: 'Unwanted signals to be down by',
+    symbol: 'A_want',
+    unit: 'dB',
+    range: [20, 90],
+    default: 50,
+    digits: 1,
+    help: 'Behind the band-pass, before driver and final. Forty decibels and more keep the final’s power for the voice.',
+    source: 'common practice, no source',
+  }),
+} as const;
