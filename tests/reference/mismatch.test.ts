@@ -156,13 +156,7 @@ describe('around the circle', () => {
     const angle = (degrees * Math.PI) / 180;
     const { r, x } = antennaAt(swr, angle);
     const w = 2 * Math.PI * f;
-    const lines = [
-      'i1 0 s dc 0 ac 1',
-      'ro s 0 90',
-      'et n0 0 s 0 1.5',
-      'vt p n0 0',
-      'ft s 0 vt 1.5',
-    ];
+    const lines = ['i1 0 s dc 0 ac 1', 'ro s 0 90', 'et p 0 s 0 1.5', 'vt p n0 0', 'ft s 0 vt 1.5'];
     // Ideal transformer: current into its primary is 1.5 times that of the secondary.
     let node = 'n0';
     built.branches.forEach(({ place, l, c, ql, qc }, k) => {
