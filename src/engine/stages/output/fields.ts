@@ -1,4 +1,5 @@
-import { count, declare, quantity, words } from '../../fields/declare.ts';
+import type { OutputLadder } from '../../circuit/outputLadder.ts';
+import { count, declare, model, quantity, words } from '../../fields/declare.ts';
 import { outputInputs } from './inputs.ts';
 import { coils, elements, harmonics, response, verdict } from './tables.ts';
 
@@ -101,5 +102,9 @@ export const outputFields = declare({
       help: 'Which text the limit comes from, and for whom it holds.',
     }),
     response,
+    ladder: model<OutputLadder>()({
+      label: 'The network as built',
+      help: 'Every part with its own Q, from the collector to the antenna, fed by a current.',
+    }),
   },
 });

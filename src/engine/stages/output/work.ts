@@ -78,6 +78,7 @@ export function workOutput(seen: OutputSeen): Work<typeof outputFields> {
     verdict: worst?.margin == null ? 'holds' : outcomeOf(worst.margin, seen.marginWanted),
     rule: ruleWords(seen.rules),
     response: responseOf(ladder, transimpedance),
+    ladder: alone,
   };
   return { results, problems: cautions(seen, results) };
 }
