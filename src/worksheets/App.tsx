@@ -20,10 +20,12 @@ import './frame/frame.css';
 import { Undo } from './frame/Undo.tsx';
 import { useAddress } from './frame/useAddress.ts';
 import { WayAround } from './frame/WayAround.tsx';
+import { FrontLeaf } from './front/FrontLeaf.tsx';
 import { MeasureLeaf } from './measure/MeasureLeaf.tsx';
 import { OutputSheet } from './output/OutputSheet.tsx';
 import { PathSheet } from './path/PathSheet.tsx';
 import { PlanSheet } from './plan/PlanSheet.tsx';
+import { ProductsLeaf } from './products/ProductsLeaf.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
 import { SweepLeaf } from './sweep/SweepLeaf.tsx';
@@ -44,6 +46,8 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   compare: CompareLeaf,
   carrier: CarrierSheet,
   convert: ConvertLeaf,
+  front: FrontLeaf,
+  products: ProductsLeaf,
   transmit: TransmitSheet,
   amplifiers: AmplifiersLeaf,
   output: OutputSheet,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { coupledGain, coupledLadder } from '../../src/engine/circuit/coupledCircuits.ts';
 import { designFront, type FrontAsked } from '../../src/engine/stages/front/design.ts';
-import { frontGain, frontLadder } from '../../src/engine/stages/front/frontNetwork.ts';
 import { simulateAc } from './simulator.ts';
 
 const asked: FrontAsked = {
@@ -51,18 +51,18 @@ describe('the band-pass of coupled circuits', () => {
     const run = await simulateAc(net, { from: frequency, to: frequency, points: 1 });
     const { re, im } = run.node('e');
     const gain = 20 * Math.log10(2 * Math.hypot(re[0] ?? 0, im[0] ?? 0));
-    expect(frontGain(frontLadder(n), frequency)).toBeCloseTo(gain, 3);
+    expect(coupledGain(coupledLadder(n), frequency)).toBeCloseTo(gain, 3);
   });
 
   // Butterworth, without loss: 3 dB at the edges, 0 dB in the middle. Coupling by capacitors is
   // narrow-band, so the middle and the width are met within a few hundredths of the width.
   test.each([2, 3] as const)('%i circuits without loss are as wide as asked', (circuits) => {
     const n = made({ circuits, coilQ: 1e9 });
-    const ladder = frontLadder(n);
-    expect(frontGain(ladder, 7.1e6)).toBeGreaterThan(-0.05);
+    const ladder = coupledLadder(n);
+    expect(coupledGain(ladder, 7.1e6)).toBeGreaterThan(-0.05);
     const edge = (way: 1 | -1) => {
       let f = 7.1e6;
-      while (frontGain(ladder, f) > -3.0103) f += way * 200;
+      while (coupledGain(ladder, f) > -3.0103) f += way * 200;
       return f;
     };
     expect((edge(1) - edge(-1)) / 284e3).toBeCloseTo(1, 1);
@@ -70,7 +70,7 @@ describe('the band-pass of coupled circuits', () => {
 
   // Dissipation of a band-pass at its middle: 4.343·Σg·f₀/(B·Q) dB (Cohn, 1959), for small losses.
   test('loses what its coils make it lose', () => {
-    const loss = -frontGain(frontLadder(made({ coilQ: 1000 })), 7.1e6);
+    const loss = -coupledGain(coupledLadder(made({ coilQ: 1000 })), 7.1e6);
     expect(loss).toBeCloseTo((4.343 * (2 * Math.SQRT2) * 25) / 1000, 1);
   });
 

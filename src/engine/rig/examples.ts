@@ -15,7 +15,7 @@ function example(
   return { ...emptyRig(title), invented: true, notes, entries };
 }
 
-/** The three worked examples. Invented: nobody built them. */
+/** The worked examples. Invented: nobody built them. */
 export const examples: readonly Rig[] = [
   example(
     'Forty-metre evening rig',
@@ -83,5 +83,32 @@ export const examples: readonly Rig[] = [
       'path.hour': '20h',
     },
     { 'sweep.file': exampleSweeps.eighty, 'bag.crystals': exampleBags.eighty },
+  ),
+  example(
+    'Forty-metre rig from nine-megahertz crystals',
+    'Invented example. Six crystals of 9 MHz make the sideband, a second oscillator brings it to 40 m: the Carrier sheet has the leaves for conversion, band-pass and products.',
+    {
+      'plan.scheme': 'conversion',
+      'plan.marking': '9M',
+      'plan.frequency': '7.1M',
+      'plan.sideband': 'lower',
+      'plan.supply': '13.8',
+      'plan.pep': '2',
+      'quartz.fsGiven': '9M',
+      'quartz.lmGiven': '14.5m',
+      'quartz.c0Given': '3.8p',
+      'quartz.quGiven': '90k',
+      'filter.crystals': '6',
+      'filter.bandwidth': '2400',
+      'convert.span': '100k',
+      'front.circuits': '3',
+      'path.hour': '18h',
+      'ends.sourceTuned': 'out',
+      'ends.loadTuned': 'out',
+      'yield.widthLeast': '2300',
+      'yield.widthMost': '2500',
+      'yield.rippleMost': '1',
+    },
+    {},
   ),
 ];

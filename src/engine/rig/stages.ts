@@ -8,9 +8,11 @@ import { ends } from '../stages/ends/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
 import { front } from '../stages/front/stage.ts';
 import { measure } from '../stages/measure/stage.ts';
+import { mismatch } from '../stages/mismatch/stage.ts';
 import { output } from '../stages/output/stage.ts';
 import { path } from '../stages/path/stage.ts';
 import { plan } from '../stages/plan/stage.ts';
+import { products } from '../stages/products/stage.ts';
 import { quartz } from '../stages/quartz/stage.ts';
 import { receive } from '../stages/receive/stage.ts';
 import { sweep } from '../stages/sweep/stage.ts';
@@ -29,11 +31,13 @@ export const stages: readonly Stage[] = [
   carrier,
   convert,
   front,
+  products,
   yields,
   compare,
   transmit,
   ends,
   output,
+  mismatch,
   windings,
   receive,
   path,

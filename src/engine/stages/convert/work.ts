@@ -1,7 +1,15 @@
+import {
+  halfwayOf,
+  imageOf,
+  mixed,
+  oscillatorFor,
+  type Way,
+  wayOf,
+  waySays,
+} from '../../circuit/mixing.ts';
 import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import { convertFields } from './fields.ts';
-import { halfwayOf, imageOf, mixed, oscillatorFor, type Way, wayOf, waySays } from './mixing.ts';
 import type { ConvertSeen } from './seen.ts';
 
 /** Tones of the voice that are sent through, Hz. */

@@ -1,6 +1,6 @@
+import { type Way, wayOf } from '../../circuit/mixing.ts';
 import type { Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { convertFields } from './fields.ts';
-import { type Way, wayOf } from './mixing.ts';
 
 const arithmetic = 'arithmetic of a mixer: sum and difference';
 

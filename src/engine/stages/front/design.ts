@@ -1,5 +1,5 @@
+import type { CoupledCircuits } from '../../circuit/coupledCircuits.ts';
 import { nearest } from '../../quantity/preferred.ts';
-import type { FrontNetwork } from './frontNetwork.ts';
 
 /** Loaded Q of the end circuits over f₀/B, and coupling over B/f₀, of a Butterworth response. */
 export const BUTTERWORTH = {
@@ -20,7 +20,7 @@ export interface FrontAsked {
 /** The parts, or why there are none. */
 export type FrontMade =
   | {
-      readonly network: FrontNetwork;
+      readonly network: CoupledCircuits;
       readonly loadedQ: number;
       /** F, not rounded. */
       readonly feedExact: number;

@@ -1,11 +1,11 @@
+import type { CoupledCircuits } from '../../circuit/coupledCircuits.ts';
 import { choice, curve, declare, model, quantity, table, words } from '../../fields/declare.ts';
-import type { FrontNetwork } from './frontNetwork.ts';
 import { frontInputs } from './inputs.ts';
 
 const farads = (label: string, symbol: string, help: string) =>
   quantity({ label, symbol, unit: 'F', digits: 3, help });
 const decibels = (label: string, symbol: string, help: string) =>
-  quantity({ label, symbol, unit: 'dB', digits: 1, help });
+  quantity({ label, symbol, unit: 'dB', digits: 2, help });
 
 /** The band-pass that parts the wanted product of the mixer from the others. */
 export const frontFields = declare({
@@ -83,7 +83,7 @@ export const frontFields = declare({
       'A_half',
       'In the receiver. What is left counts twice: the product goes with its square.',
     ),
-    network: model<FrontNetwork>()({
+    network: model<CoupledCircuits>()({
       label: 'The band-pass as built',
       help: 'For the products of the next leaf.',
     }),

@@ -1,9 +1,9 @@
+import { coupledGain, coupledLadder } from '../../circuit/coupledCircuits.ts';
 import type { Outcome } from '../../fields/kinds.ts';
 import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import { designFront, type FrontMade } from './design.ts';
 import { frontFields } from './fields.ts';
-import { frontGain, frontLadder } from './frontNetwork.ts';
 import type { FrontSeen } from './seen.ts';
 
 /** Points of the curve. */
@@ -33,9 +33,9 @@ export function workFront(seen: FrontSeen): Work<typeof frontFields> {
     return { results: noResults(frontFields), problems: [refused(seen, made, width)] };
   }
   const { network, loadedQ, coupleExact, feedExact } = made;
-  const ladder = frontLadder(network);
-  const best = frontGain(ladder, nominal);
-  const taken = (f: number): number => best - frontGain(ladder, f);
+  const ladder = coupledLadder(network);
+  const best = coupledGain(ladder, nominal);
+  const taken = (f: number): number => best - coupledGain(ladder, f);
   const leftovers = [
     leftover('Image', image, 0, taken, seen.wanted),
     leftover('Conversion oscillator', oscillator, seen.oscillatorLeft ?? 0, taken, seen.wanted),

@@ -1,3 +1,4 @@
+import { coupledFormula } from '../../circuit/coupledFormula.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { BUTTERWORTH } from './design.ts';
 import type { frontFields } from './fields.ts';
@@ -7,6 +8,8 @@ type Where = Record<string, Bound>;
 
 const kq = 'coupled-resonator design by k and q: Zverev, Handbook of Filter Synthesis, 1967';
 const chain = 'chain matrices of the ladder, any text on two-ports';
+
+const isThree = (look: Look): boolean => look('front.circuits') === 3;
 
 const shape = (look: Look) => BUTTERWORTH[look('front.circuits') === 3 ? 3 : 2];
 
@@ -18,43 +21,25 @@ const node: Bound = {
   says: 'what tunes the coil alone',
 };
 
-/** Voltage and current behind each part, from the end back to the source, over the end's. */
-function chainOf(look: Look, f: string): { formula: string; where: Where } {
-  const three = look('front.circuits') === 3;
-  const through = (c: string) => `[1, 1 / (i * 2 * pi * ${f} * ${c} * R_e); 0, 1]`;
-  const circuit = (c: string) =>
-    `[1, 0; R_e / (2 * pi * L * (i * ${f} + f_0 / Q_L * sqrt(${f} / f_0))) + i * 2 * pi * ${f} * ${c} * R_e, 1]`;
-  const parts = [
-    through('C_f'),
-    circuit('C_e'),
-    ...(three ? [through('C_k'), circuit('C_m')] : []),
-    through('C_k'),
-    circuit('C_e'),
-    through('C_f'),
-  ];
-  return {
-    formula: `([1, 1] * ${parts.join(' * ')} * [1, 1])`,
-    where: {
-      f_0: 'plan.nominal',
-      L: 'front.coil',
-      Q_L: 'front.coilQ',
-      R_e: 'front.end',
-      C_f: 'front.feed',
-      C_e: 'front.endC',
-      C_k: 'front.couple',
-      ...(three ? { C_m: 'front.middleC' } : {}),
-    },
-  };
-}
+/** What the symbols of the band-pass stand for. */
+const parts = (three: boolean): Where => ({
+  f_0: 'plan.nominal',
+  L: 'front.coil',
+  Q_L: 'front.coilQ',
+  R_e: 'front.end',
+  C_f: 'front.feed',
+  C_e: 'front.endC',
+  C_k: 'front.couple',
+  ...(three ? { C_m: 'front.middleC' } : {}),
+});
 
 /** How much less comes through at a frequency than at the operating frequency, dB. */
 function taken(look: Look, symbol: string, path: string, says: string): Working {
-  const at = chainOf(look, symbol);
-  const middle = chainOf(look, 'f_0');
+  const three = isThree(look);
   return {
     says,
-    formula: `20 * log10(abs${at.formula} / abs${middle.formula})`,
-    where: { ...at.where, [symbol]: path },
+    formula: `20 * log10(abs${coupledFormula(three, symbol)} / abs${coupledFormula(three, 'f_0')})`,
+    where: { ...parts(three), [symbol]: path },
     source: chain,
   };
 }
@@ -157,11 +142,11 @@ export const frontWorkings: StageWorkings<typeof frontFields> = {
     source: kq,
   },
   loss: (look) => {
-    const { formula, where } = chainOf(look, 'f_0');
+    const three = isThree(look);
     return {
       says: 'Power that the source could give over what reaches the end.',
-      formula: `20 * log10(abs${formula} / 2)`,
-      where,
+      formula: `20 * log10(abs${coupledFormula(three, 'f_0')} / 2)`,
+      where: parts(three),
       source: chain,
     };
   },

@@ -1,8 +1,8 @@
-import { ladderTransfer, TRANSFER_SIZE } from '../../circuit/ladderTransfer.ts';
-import { capacitor, type OutputLadder } from '../../circuit/outputLadder.ts';
+import { ladderTransfer, TRANSFER_SIZE } from './ladderTransfer.ts';
+import { capacitor, type OutputLadder } from './outputLadder.ts';
 
 /** A band-pass of two or three parallel circuits, capacitors between their tops and at the ends. */
-export interface FrontNetwork {
+export interface CoupledCircuits {
   /** Hz. */
   readonly nominal: number;
   readonly circuits: 2 | 3;
@@ -20,7 +20,7 @@ export interface FrontNetwork {
 }
 
 /** The band-pass as a ladder between its two ends. */
-export function frontLadder(made: FrontNetwork): OutputLadder {
+export function coupledLadder(made: CoupledCircuits): OutputLadder {
   const tuned = (c: number) =>
     ({
       place: 'shunt',
@@ -52,7 +52,7 @@ export function frontLadder(made: FrontNetwork): OutputLadder {
  * Transducer gain of a ladder between equal ends, dB: power into the load over the most that the
  * source can give, |Z_T|²·4/R².
  */
-export function frontGain(ladder: OutputLadder, frequency: number): number {
+export function coupledGain(ladder: OutputLadder, frequency: number): number {
   const out = new Float64Array(TRANSFER_SIZE);
   ladderTransfer(ladder, frequency, out);
   return 20 * Math.log10((2 * Math.hypot(out[0] ?? 0, out[1] ?? 0)) / ladder.load);

@@ -1,0 +1,21 @@
+/** What Products reads: both oscillators, the band-pass, and its own entries. */
+export const productsReads = {
+  scheme: 'plan.scheme',
+  side: 'plan.side',
+  nominal: 'plan.nominal?',
+  filterFrequency: 'plan.filterFrequency?',
+  carrier: 'carrier.frequency?',
+  oscillator: 'convert.oscillator?',
+  lands: 'convert.lands?',
+  span: 'convert.span',
+  oscillatorLevel: 'convert.oscillatorLevel',
+  signalLevel: 'convert.signalLevel',
+  signalIsolation: 'convert.signalIsolation',
+  carrierLeft: 'convert.carrierLeft?',
+  oscillatorLeft: 'convert.oscillatorLeft?',
+  width: 'front.width?',
+  network: 'front.network?',
+  wanted: 'front.wanted',
+  most: 'products.most',
+  window: 'products.window',
+} as const;
