@@ -20,6 +20,8 @@ export interface Round {
 export function goRound(seen: MismatchSeen, network: Followed, swr: number): Round {
   const rho = rhoOf(swr);
   const around = aroundCircle(network.alone, network.loaded, seen.antenna, rho, seen);
+  // Where there are no parts nothing is lost, and rounding is no loss.
+  if (seen.ladder.branches.length === 0) around.loss.fill(0);
   const rows = levels(seen, network, rho);
   // At a ratio of one all angles are the same.
   const steps = swr === 1 ? 1 : ROUND;

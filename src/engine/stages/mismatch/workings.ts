@@ -53,7 +53,7 @@ export const mismatchWorkings: StageWorkings<typeof mismatchFields> = {
           source: 'this program’s own scale',
         },
   power: (look) => worstOf(look, typed(look), 'power', 'power', 'mismatch.swr'),
-  loss: (look) => worstOf(look, typed(look), 'loss', 'loss', 'mismatch.swr'),
+  loss: (look) => lossOf(look, typed(look), 'mismatch.swr'),
   collector: (look) => worstOf(look, typed(look), 'unheld', 'collector', 'mismatch.swr'),
   collectorHeld: (look) => worstOf(look, typed(look), 'held', 'held', 'mismatch.swr'),
   heat: (look) => worstOf(look, typed(look), 'heat', 'heat', 'mismatch.swr'),
@@ -76,7 +76,7 @@ export const mismatchWorkings: StageWorkings<typeof mismatchFields> = {
   'worst.marginAny': (look, i) => marginOf(look, row(look, i), 'any', 'row.swr'),
   'worst.marginOrder': (look, i) => orderOf(row(look, i)),
   'worst.marginAngle': (look, i) => angleOf(row(look, i).at.margin, 'the margin is least'),
-  'worst.loss': (look, i) => worstOf(look, row(look, i), 'loss', 'loss', 'row.swr'),
+  'worst.loss': (look, i) => lossOf(look, row(look, i), 'row.swr'),
   'worst.lossAngle': (look, i) => angleOf(row(look, i).at.loss, 'the loss is most'),
   'worst.power': (look, i) => worstOf(look, row(look, i), 'power', 'power', 'row.swr'),
   'worst.powerAngle': (look, i) => angleOf(row(look, i).at.power, 'the power is least'),
@@ -114,7 +114,7 @@ export const mismatchWorkings: StageWorkings<typeof mismatchFields> = {
   'around.resistance': (look) => along(look, 'R_in', {}),
   'around.reactance': (look) => along(look, reactanceFormula, {}),
   'around.power': (look) => along(look, formulas.power, finalTerms.power),
-  'around.loss': (look) => along(look, formulas.loss, finalTerms.loss),
+  'around.loss': (look) => (hasParts(look) ? along(look, formulas.loss, finalTerms.loss) : noLoss),
   'around.held': (look) => along(look, formulas.held, finalTerms.held),
   'around.unheld': (look) => along(look, formulas.unheld, finalTerms.unheld),
   'around.heat': (look) => along(look, formulas.heat, finalTerms.heat),
@@ -191,6 +191,18 @@ function worstOf(
     source: circle,
   };
 }
+
+const hasParts = (look: Look) => (look('output.ladder') as OutputLadder).branches.length > 0;
+
+const noLoss: Working = {
+  says: 'There is no part that could lose anything.',
+  formula: '10 * log10(R_ant / R_ant)',
+  where: { R_ant: 'plan.antenna' },
+  source: circle,
+};
+
+const lossOf = (look: Look, one: Round, swr: string): Working =>
+  hasParts(look) ? worstOf(look, one, 'loss', 'loss', swr) : noLoss;
 
 const says: Readonly<Record<keyof typeof formulas, string>> = {
   power: 'Half the squared current times R_ant, for the wave that the antenna keeps.',
@@ -293,9 +305,8 @@ function backTerms(look: Look, index: number): Record<string, Bound> {
 
 function wave(look: Look, which: Wave, part: 're' | 'im'): Working {
   const made = chainFormula(look, which, part, 'f');
-  const shorted = (look('output.ladder') as OutputLadder).branches.length === 0;
   return {
-    says: shorted
+    says: !hasParts(look)
       ? 'Nothing but the transformer, if there is one.'
       : 'The parts as matrices from the collector to the antenna, for the wave towards it or the one thrown back.',
     formula: made.formula,
