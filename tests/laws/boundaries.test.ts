@@ -6,11 +6,18 @@ import { describe, expect, test } from 'vitest';
 const may: readonly (readonly [folder: string, others: readonly string[]])[] = [
   ['src/engine/quantity', []],
   ['src/engine/circuit', ['src/engine/quantity']],
+  ['src/engine/waves', ['src/engine/quantity']],
   ['src/engine/data', ['src/engine/quantity']],
   ['src/engine/fields', ['src/engine/quantity']],
   [
     'src/engine/stages',
-    ['src/engine/quantity', 'src/engine/circuit', 'src/engine/data', 'src/engine/fields'],
+    [
+      'src/engine/quantity',
+      'src/engine/circuit',
+      'src/engine/waves',
+      'src/engine/data',
+      'src/engine/fields',
+    ],
   ],
   ['src/engine/rig', ['src/engine/quantity', 'src/engine/fields', 'src/engine/stages']],
   [
@@ -18,6 +25,7 @@ const may: readonly (readonly [folder: string, others: readonly string[]])[] = [
     [
       'src/engine/quantity',
       'src/engine/circuit',
+      'src/engine/waves',
       'src/engine/data',
       'src/engine/fields',
       'src/engine/stages',

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { grounds } from '../../src/engine/data/grounds.ts';
 import { hop, hopReach } from '../../src/engine/stages/path/hop.ts';
 import { lineRay } from '../../src/engine/stages/path/lineRay.ts';
 import { skipDistance } from '../../src/engine/stages/path/skipDistance.ts';
 import { type Sky, skyRay } from '../../src/engine/stages/path/skyRay.ts';
-import { grounds } from '../../src/engine/stages/path/twoRay.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const skies: fc.Arbitrary<Sky> = fc.record({

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { bentWave, modesOf } from '../../../src/engine/stages/path/bentWave.ts';
-import { faddeeva } from '../../../src/engine/stages/path/faddeeva.ts';
-import { groundWave } from '../../../src/engine/stages/path/groundWave.ts';
-import { planeWave } from '../../../src/engine/stages/path/planeWave.ts';
-import { surfaceOf } from '../../../src/engine/stages/path/surface.ts';
+import { bentWave, modesOf } from '../../../src/engine/waves/bentWave.ts';
+import { faddeeva } from '../../../src/engine/waves/faddeeva.ts';
+import { groundWave } from '../../../src/engine/waves/groundWave.ts';
+import { planeWave } from '../../../src/engine/waves/planeWave.ts';
+import { surfaceOf } from '../../../src/engine/waves/surface.ts';
 
 /** Ground constants, from memory (ITU-R P.527 and P.368 use such classes). */
 const grounds = {

@@ -2,13 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { absorption, absorptionIndex } from '../../../src/engine/stages/path/absorption.ts';
 import { exposureDistance, exposureLimits } from '../../../src/engine/stages/path/exposure.ts';
 import { fieldStrength } from '../../../src/engine/stages/path/fieldStrength.ts';
-import { freeSpaceLoss } from '../../../src/engine/stages/path/freeSpaceLoss.ts';
 import { hop, hopReach, incidenceSecant } from '../../../src/engine/stages/path/hop.ts';
 import { radioHorizon } from '../../../src/engine/stages/path/radioHorizon.ts';
 import { skipDistance } from '../../../src/engine/stages/path/skipDistance.ts';
 import { overS9, sReport, sUnits } from '../../../src/engine/stages/path/sMeter.ts';
 import { requiredDensity, speechGrade } from '../../../src/engine/stages/path/speechGrade.ts';
 import { declinations, sunZenith } from '../../../src/engine/stages/path/sun.ts';
+import { freeSpaceLoss } from '../../../src/engine/waves/freeSpaceLoss.ts';
 
 const degrees = (rad: number) => (rad * 180) / Math.PI;
 

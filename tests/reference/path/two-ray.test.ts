@@ -1,7 +1,9 @@
 import { abs, add, type Complex, complex, divide, exp, multiply, sqrt, subtract } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { freeSpaceLoss, SPEED_OF_LIGHT } from '../../../src/engine/stages/path/freeSpaceLoss.ts';
-import { grounds, reflection, twoRayGain } from '../../../src/engine/stages/path/twoRay.ts';
+import { grounds } from '../../../src/engine/data/grounds.ts';
+import { twoRayGain } from '../../../src/engine/stages/path/twoRay.ts';
+import { freeSpaceLoss, SPEED_OF_LIGHT } from '../../../src/engine/waves/freeSpaceLoss.ts';
+import { reflection } from '../../../src/engine/waves/reflection.ts';
 
 // Fresnel's equations worked a second way, in complex numbers: the permittivity is ε + σ/(jωε0)
 function fresnel(grazing: number, f: number, sigma: number, er: number, vertical: boolean) {

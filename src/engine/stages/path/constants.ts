@@ -1,6 +1,6 @@
+import { SPEED_OF_LIGHT } from '../../waves/freeSpaceLoss.ts';
 import { ABSORBING_HEIGHT } from './absorption.ts';
 import { FIELD_FACTOR } from './fieldStrength.ts';
-import { SPEED_OF_LIGHT } from './freeSpaceLoss.ts';
 import { EARTH_RADIUS } from './hop.ts';
 import { TOUCHDOWN_LOSS } from './skyRay.ts';
 import { S_UNIT, S9_LEVEL } from './sMeter.ts';

@@ -1,5 +1,7 @@
-import { freeSpaceLoss } from './freeSpaceLoss.ts';
-import { type Ground, type Reflection, reflection, twoRayGain } from './twoRay.ts';
+import { freeSpaceLoss } from '../../waves/freeSpaceLoss.ts';
+import type { Ground } from '../../waves/ground.ts';
+import { type Reflection, reflection } from '../../waves/reflection.ts';
+import { twoRayGain } from './twoRay.ts';
 
 /** Two antennas in sight of one another. */
 export interface Sight {

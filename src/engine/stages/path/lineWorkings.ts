@@ -1,8 +1,9 @@
+import { grounds } from '../../data/grounds.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import { DISPLACEMENT } from '../../waves/reflection.ts';
 import { constants } from './constants.ts';
 import type { pathFields } from './fields.ts';
 import { STANDARD_REFRACTION } from './radioHorizon.ts';
-import { DISPLACEMENT, grounds } from './twoRay.ts';
 
 /** Workings of the way in line of sight. */
 export const lineWorkings = {

@@ -1,5 +1,5 @@
+import { freeSpaceLoss } from '../../waves/freeSpaceLoss.ts';
 import { ABSORBING_HEIGHT, absorption } from './absorption.ts';
-import { freeSpaceLoss } from './freeSpaceLoss.ts';
 import { hop, hopReach, incidenceSecant } from './hop.ts';
 
 /** Loss of one reflection at the ground between hops, dB. Source: ITU-R P.533 (second-hand). */

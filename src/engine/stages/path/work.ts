@@ -1,7 +1,9 @@
+import { grounds } from '../../data/grounds.ts';
 import { noResults, type Problem, type Seen, type Work } from '../../fields/stage.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
+import { freeSpaceLoss, SPEED_OF_LIGHT } from '../../waves/freeSpaceLoss.ts';
 import type { filterFields } from '../filter/fields.ts';
 import type { outputFields } from '../output/fields.ts';
 import type { planFields } from '../plan/fields.ts';
@@ -11,7 +13,6 @@ import { exposureDistance, exposureLimits } from './exposure.ts';
 import { exposureAdvice } from './exposureAdvice.ts';
 import { fieldStrength } from './fieldStrength.ts';
 import { pathFields } from './fields.ts';
-import { freeSpaceLoss, SPEED_OF_LIGHT } from './freeSpaceLoss.ts';
 import { hopReach } from './hop.ts';
 import { lineRay, type Sight } from './lineRay.ts';
 import { cause, verdict } from './pathWords.ts';
@@ -23,7 +24,6 @@ import { type Sky, skyRay } from './skyRay.ts';
 import { overS9, sReport, sUnits } from './sMeter.ts';
 import { requiredDensity, speechGrade } from './speechGrade.ts';
 import { declinations, sunZenith } from './sun.ts';
-import { grounds } from './twoRay.ts';
 import { dayShare, typicalCritical } from './typicalCritical.ts';
 
 type PathSeen = Seen<

@@ -1,10 +1,4 @@
-/** Electrical constants of a kind of ground. */
-export interface Ground {
-  /** Relative permittivity. */
-  readonly permittivity: number;
-  /** S/m. */
-  readonly conductivity: number;
-}
+import type { Ground } from './ground.ts';
 
 /** How a ground looks to a wave that runs along it; time goes as exp(−iωt). */
 export interface Surface {

@@ -1,6 +1,7 @@
 import { bentWave, modesOf } from './bentWave.ts';
+import type { Ground } from './ground.ts';
 import { planeWave } from './planeWave.ts';
-import { type Ground, surfaceOf } from './surface.ts';
+import { surfaceOf } from './surface.ts';
 
 /** Up to this share of the earth's bend the plane does, beyond it the modes: they meet within 0.1 dB. */
 const MEET = 0.2;

@@ -1,0 +1,7 @@
+/** Electrical constants of the ground. */
+export interface Ground {
+  /** S/m */
+  readonly conductivity: number;
+  /** Relative permittivity. */
+  readonly permittivity: number;
+}
