@@ -23,7 +23,14 @@ export interface NamedCurve extends XY {
 
 export interface CurveChartProps extends ChartText {
   curves: readonly NamedCurve[];
-  x: { from: number; to: number; name: string; unit: string; step: number };
+  x: {
+    from: number;
+    to: number;
+    name: string;
+    unit: string;
+    step: number;
+    ticks?: readonly number[];
+  };
   y: {
     from: number;
     to: number;
@@ -64,7 +71,7 @@ function Picture({ width, em, ...props }: CurveChartProps & Measured) {
       x={{
         from: x.from,
         to: x.to,
-        ticks: ticks(x.from, x.to, Math.min(10, width / em / 4.5)),
+        ticks: x.ticks ?? ticks(x.from, x.to, Math.min(10, width / em / 4.5)),
         name: x.name,
       }}
       y={{

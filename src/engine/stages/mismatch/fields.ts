@@ -75,7 +75,7 @@ export const mismatchFields = declare({
       label: 'Most loss of the network',
       symbol: 'A_max',
       unit: 'dB',
-      digits: 3,
+      digits: 4,
       help: 'At the worst angle: the parts carry what goes to and fro.',
     }),
     collector: quantity({

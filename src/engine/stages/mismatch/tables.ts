@@ -42,7 +42,7 @@ export const worst = table({
       label: 'Most loss',
       symbol: 'A_max',
       unit: 'dB',
-      digits: 3,
+      digits: 4,
       help: 'Of the network.',
     }),
     lossAngle: angle('loss', 'theta_A'),
@@ -143,7 +143,7 @@ export const around = curve({
       label: 'Loss',
       symbol: 'A',
       unit: 'dB',
-      digits: 3,
+      digits: 4,
       help: 'Of the network.',
     }),
     held: quantity({
