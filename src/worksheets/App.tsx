@@ -22,6 +22,7 @@ import { useAddress } from './frame/useAddress.ts';
 import { WayAround } from './frame/WayAround.tsx';
 import { FrontLeaf } from './front/FrontLeaf.tsx';
 import { MeasureLeaf } from './measure/MeasureLeaf.tsx';
+import { MismatchLeaf } from './mismatch/MismatchLeaf.tsx';
 import { OutputSheet } from './output/OutputSheet.tsx';
 import { PathSheet } from './path/PathSheet.tsx';
 import { PlanSheet } from './plan/PlanSheet.tsx';
@@ -51,6 +52,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   transmit: TransmitSheet,
   amplifiers: AmplifiersLeaf,
   output: OutputSheet,
+  mismatch: MismatchLeaf,
   windings: WindingsSheet,
   transformers: TransformersLeaf,
   receive: ReceiveSheet,
