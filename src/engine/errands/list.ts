@@ -2,6 +2,7 @@ import { buyErrand, chooseErrand } from './choose/errand.ts';
 import { compareErrand } from './compare/errand.ts';
 import type { Errand } from './errand.ts';
 import { powerErrand } from './power/errand.ts';
+import { suggestErrand } from './suggest/errand.ts';
 import { yieldErrand } from './yield/errand.ts';
 
 /** All errands by their key. */
@@ -10,5 +11,6 @@ export const errands: readonly Errand[] = [
   chooseErrand,
   compareErrand,
   powerErrand,
+  suggestErrand,
   yieldErrand,
 ];
