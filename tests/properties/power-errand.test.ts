@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { transistors } from '../../src/engine/data/devices.ts';
 import { finish } from '../../src/engine/errands/drive.ts';
 import { pick, seenBy } from '../../src/engine/errands/pick.ts';
 import { powerErrand } from '../../src/engine/errands/power/errand.ts';
@@ -9,11 +10,24 @@ import type { PowerSeen } from '../../src/engine/errands/power/seen.ts';
 import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
 import { examples } from '../../src/engine/rig/examples.ts';
 import { stages } from '../../src/engine/rig/stages.ts';
+import { valueAt } from '../../src/engine/rig/worked.ts';
+import { cardOf } from '../../src/engine/stages/power/cardOf.ts';
 
 const rig = examples[0];
 if (!rig) throw new Error('no example');
 const worked = createEvaluator(stages)(rig);
 const seen = seenBy(powerErrand, pick(worked, powerErrand)) as unknown as PowerSeen;
+
+const collectorLoad = Number(valueAt(worked, 'transmit.collectorLoad'));
+
+const finals = ['d139', 'n2222', 'n3866'] as const;
+/** Whole, in part, and with what makes no sense. */
+const ownCards = [
+  null,
+  '.model one NPN (IS=1e-12 BF=60 VAF=0 IKF=3 RB=2 RC=0.1 CJC=80p MJC=0.5 TF=1n TR=200n)',
+  'RB=0 RE=0 RC=0 CJE=0 CJC=0 TF=0 TR=0',
+  '.model x NPN(IS=nonsense BF=-4 ITF=0 XTF=40 VTF=0.1)',
+];
 
 /** Every number anywhere in an answer. */
 function numbersIn(value: unknown): number[] {
@@ -62,14 +76,35 @@ describe('the first example', () => {
     expect(greedy.reached).toBe('short');
     // (2·Vcc)² over eight loads is the most that even a square wave's fundamental comes near.
     expect(greedy.found?.figures.power).toBeLessThan(
-      ((4 / Math.PI) * seen.supply) ** 2 / (2 * seen.collectorLoad),
+      ((4 / Math.PI) * seen.supply) ** 2 / (2 * collectorLoad),
     );
   });
 
-  test('a network that cannot be is no end of the world', () => {
-    const refused = finish(powerWork({ ...seen, order: 6 }));
-    expect(refused.reached).toBe('none');
-    expect(refused.found).toBeNull();
+  test('without an output network nothing is sent for', () => {
+    const bare = createEvaluator(stages)({
+      ...rig,
+      entries: {
+        ...rig.entries,
+        'output.lowpass': { text: 'chebyshev' },
+        'output.order': { text: '6' },
+      },
+    });
+    expect(seenBy(powerErrand, pick(bare, powerErrand))).toBeNull();
+  });
+
+  // Source: the definition of a thermal resistance.
+  test('is as warm as its own heat makes it', () => {
+    const { junction, each, figures } = found ?? {};
+    expect(junction?.settled).toBe(true);
+    expect(junction?.temperature).toBeCloseTo(
+      seen.ambient + seen.heatPath * (junction?.heat ?? 0),
+      9,
+    );
+    expect(junction?.heat).toBeLessThan(each?.dissipation ?? 0);
+    const held = finish(powerWork({ ...seen, warmth: 'tone' })).found;
+    expect(held?.junction.heat).toBe(held?.each.dissipation);
+    expect(held?.junction.temperature).toBeGreaterThan(junction?.temperature ?? 0);
+    expect(each?.dissipation).toBe(figures?.dissipation);
   });
 });
 
@@ -82,20 +117,37 @@ test('whatever is asked: an answer without NaN', () => {
     nominal: any(1e5, 1e8),
     supply: any(3, 60),
     pep: any(1e-3, 1e3),
-    antenna: any(10, 500),
-    finalDevice: fc.constantFrom('d139' as const, 'n2222' as const, 'n3866' as const),
     quiescent: fc.oneof(fc.constant(0), any(1e-5, 2)),
     junction: any(250, 2000),
-    collectorLoad: any(0.1, 1e4),
+    heatPath: any(0.1, 500),
+    warmth: fc.constantFrom('speech' as const, 'tone' as const),
     finalInput: any(1, 500),
     driverOutput: any(0.5, 1000),
+    driverUsed: fc.oneof(fc.constant(0), any(1e-9, 1e-5)),
     driverClip: fc.double({ min: -60, max: 60, noNaN: true }),
-    match: fc.constantFrom('transformer' as const, 'pi' as const, 'none' as const),
-    lowpass: fc.constantFrom('none' as const, 'doubleHalfWave' as const, 'chebyshev' as const),
+    ballast: fc.oneof(fc.constant(0), any(0.01, 20)),
+    lead: fc.oneof(fc.constant(0), any(1e-9, 2e-7)),
+    shunt: any(1, 1e6),
+    biasSource: any(0.1, 1e4),
+    winding: any(1e-3, 20),
+    feedUsed: any(1e-9, 0.1),
+    halves: fc.oneof(fc.constant(0), any(1e-9, 1e-5)),
+    stray: fc.oneof(fc.constant(0), any(1e-13, 2e-9)),
+    arrangement: fc.record({
+      sides: fc.constantFrom(1 as const, 2 as const),
+      gang: fc.integer({ min: 1, max: 4 }),
+      unlike: fc.double({ min: 0, max: 1, noNaN: true }),
+    }),
+    modelCard: fc
+      .tuple(fc.constantFrom(...finals), fc.constantFrom(...ownCards))
+      .map(([device, own]) => cardOf(device, transistors[device].ft, own).card),
+    load: any(10, 500),
+    ratio: any(0.1, 10),
   });
   fc.assert(
-    fc.property(wild, (asked) => {
-      const answer = finish(powerWork({ ...seen, ...asked }));
+    fc.property(wild, ({ load, ratio, ...asked }) => {
+      const ladder = { ...seen.ladder, load, ratio };
+      const answer = finish(powerWork({ ...seen, ladder, ...asked }));
       for (const number of numbersIn(answer)) expect(Number.isFinite(number)).toBe(true);
       expect(answer.says.length).toBeGreaterThan(10);
     }),

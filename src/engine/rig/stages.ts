@@ -1,4 +1,5 @@
 import type { Stage } from '../fields/stage.ts';
+import { antenna } from '../stages/antenna/stage.ts';
 import { bag } from '../stages/bag/stage.ts';
 import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
@@ -12,9 +13,11 @@ import { mismatch } from '../stages/mismatch/stage.ts';
 import { output } from '../stages/output/stage.ts';
 import { path } from '../stages/path/stage.ts';
 import { plan } from '../stages/plan/stage.ts';
+import { power } from '../stages/power/stage.ts';
 import { products } from '../stages/products/stage.ts';
 import { quartz } from '../stages/quartz/stage.ts';
 import { receive } from '../stages/receive/stage.ts';
+import { suggest } from '../stages/suggest/stage.ts';
 import { sweep } from '../stages/sweep/stage.ts';
 import { transmit } from '../stages/transmit/stage.ts';
 import { windings } from '../stages/windings/stage.ts';
@@ -37,9 +40,12 @@ export const stages: readonly Stage[] = [
   transmit,
   ends,
   output,
+  suggest,
   mismatch,
   windings,
+  power,
   receive,
+  antenna,
   path,
   bench,
 ];

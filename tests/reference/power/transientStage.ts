@@ -78,15 +78,20 @@ export function netlist(b: BuiltStage, driver: string): string {
     `lfeed f c ${value(b.feed.l)}`,
     `.model final npn(${modelCard(b.card)})`,
   ];
-  let node = 'c';
-  b.ladder.branches.forEach(({ place, l, c }, i) => {
-    const next = place === 'series' ? `n${i}` : '0';
+  return [...lines, ...ladderLines(b.ladder, 'c', '0')].join('\n');
+}
+
+/** A ladder between two nodes; a copy of the voltage at its load stands at node out. */
+export function ladderLines({ branches, load }: OutputLadder, from: string, to: string): string[] {
+  const lines: string[] = [];
+  let node = from;
+  branches.forEach(({ place, l, c }, i) => {
+    const next = place === 'series' ? `n${i}` : to;
     if (l > 0) lines.push(`ll${i} ${node} ${next} ${value(l)}`);
     if (c > 0) lines.push(`cl${i} ${node} ${next} ${value(c)}`);
     if (place === 'series') node = next;
   });
-  lines.push(`vout ${node} out 0`, `rload out 0 ${value(b.ladder.load)}`);
-  return lines.join('\n');
+  return [...lines, `rload ${node} ${to} ${value(load)}`, `eout out 0 ${node} ${to} 1`];
 }
 
 /** Parameters of a card as the simulator reads them. */

@@ -1,7 +1,7 @@
-import type { PowerCircuit } from './powerCircuit.ts';
+import { type PowerCircuit, sidesOf } from './powerCircuit.ts';
 import type { PowerState } from './powerState.ts';
 
-/** Where the power of a stage comes from, and where it goes, W. */
+/** Where the power of a stage comes from, and where it goes, both sides of it together: W. */
 export interface PowerBudget {
   /** From the supply. */
   readonly supply: number;
@@ -9,10 +9,13 @@ export interface PowerBudget {
   readonly bias: number;
   /** Out of the driver's terminals, at the fundamental. */
   readonly driver: number;
-  /** At the load: at the fundamental, and at all harmonics together. */
+  /**
+   * At the load: at the fundamental, and at all harmonics together; what little two unlike sides
+   * leave of the even ones is not counted.
+   */
   readonly fundamental: number;
   readonly harmonics: number;
-  /** Heat: in the output network, the collector's feed, the transistor, the emitter resistor. */
+  /** Heat: in the output network, the collector's feed, the transistors, the emitter resistors. */
   readonly network: number;
   readonly feed: number;
   readonly transistor: number;
@@ -23,13 +26,14 @@ export interface PowerBudget {
 
 /** Power in and power out of a stage; the first three make the rest. */
 export function powerBudget(circuit: PowerCircuit, state: PowerState): PowerBudget {
-  const { supply, feed, emitter, bias, shunt, network, frequency, driver } = circuit;
+  const { supply, feed, emitter, bias, shunt, network, frequency, driver, pushPull } = circuit;
+  const sides = sidesOf(circuit);
   const { baseVoltage: vb, collectorVoltage: vc, emitterVoltage: ve, antenna } = state;
   const { baseCurrent: ib, collectorCurrent: ic, emitterCurrent: ie, networkCurrent } = state;
   const biasCurrent = (bias.voltage - (vb[0] ?? 0)) / bias.resistance;
   const across = 1 / shunt + 1 / bias.across;
   let base = bias.resistance * biasCurrent ** 2 + (vb[0] ?? 0) ** 2 / shunt;
-  let feedHeat = feed.r * (ic[0] ?? 0) ** 2;
+  let feedHeat = (feed.r + (feed.sag ?? 0)) * (ic[0] ?? 0) ** 2;
   let taken = 0;
   let harmonics = 0;
   for (let k = 1; 2 * k < vb.length; k += 1) {
@@ -39,25 +43,27 @@ export function powerBudget(circuit: PowerCircuit, state: PowerState): PowerBudg
       const zr = driver[2 * k] ?? 0;
       const zi = driver[2 * k + 1] ?? 0;
       base += (atBase * zr) / (zr * zr + zi * zi);
-      harmonics += squared(antenna, k) / (2 * network.load);
     }
-    const reactance = 2 * Math.PI * frequency * k * feed.l;
+    const cancels = pushPull !== undefined && k % 2 === 0;
+    const reactance = 2 * Math.PI * frequency * k * (cancels ? pushPull.leakage : feed.l);
     feedHeat += (feed.r * squared(vc, k)) / (2 * (feed.r ** 2 + reactance ** 2));
-    taken += real(vc, networkCurrent, k);
+    if (cancels) continue;
+    if (k > 1) harmonics += squared(antenna, k) / (2 * network.load);
+    taken += sides * real(vc, networkCurrent, k);
   }
   const fundamental = squared(antenna, 1) / (2 * network.load);
   return {
-    supply: supply * (ic[0] ?? 0),
-    bias: bias.voltage * biasCurrent,
+    supply: sides * supply * (ic[0] ?? 0),
+    bias: sides * bias.voltage * biasCurrent,
     // What goes into the base, and into the resistors across it.
-    driver: real(vb, ib, 1) + (squared(vb, 1) / 2) * across,
+    driver: sides * (real(vb, ib, 1) + (squared(vb, 1) / 2) * across),
     fundamental,
     harmonics,
     network: taken - fundamental - harmonics,
-    feed: feedHeat,
-    transistor: all(vb, ib) + all(vc, ic) - all(ve, ie),
-    emitter: emitter.r * all(ie, ie),
-    base,
+    feed: sides * feedHeat,
+    transistor: sides * (all(vb, ib) + all(vc, ic) - all(ve, ie)),
+    emitter: sides * emitter.r * all(ie, ie),
+    base: sides * base,
   };
 }
 

@@ -11,15 +11,35 @@ export interface CollectorNetwork {
   readonly load: number;
 }
 
-/** A transistor in common emitter, driven at the base, fed through a choke or a transformer's winding. */
+/**
+ * Two sides in push-pull, alike and driven against each other: each needs only be solved with what
+ * it sees, and the other does the same half a period later.
+ */
+export interface PushPull {
+  /** What even harmonics find between each collector and the bypassed centre tap, H. */
+  readonly leakage: number;
+  /** Part of the collector's even harmonics that the two sides differ by, and the network gets. */
+  readonly unlike: number;
+}
+
+/**
+ * A transistor in common emitter, driven at the base, fed through a choke or a transformer's
+ * winding; or one side of a push-pull stage, whose network is seen from collector to collector.
+ */
 export interface PowerCircuit {
   /** Hz. */
   readonly frequency: number;
   readonly model: GummelPoon;
   /** V. */
   readonly supply: number;
-  /** The winding between supply and collector: inductance H, resistance Ω above 0. */
-  readonly feed: { readonly l: number; readonly r: number };
+  /**
+   * The winding between supply and collector: inductance H, resistance Ω above 0; and what the
+   * supply itself has for direct current, Ω, if anything.
+   */
+  readonly feed: { readonly l: number; readonly r: number; readonly sag?: number };
+  /** Capacitance from collector to ground, F. */
+  readonly stray?: number;
+  readonly pushPull?: PushPull;
   /** Between emitter and ground, nothing across it: resistance Ω, inductance H. */
   readonly emitter: { readonly r: number; readonly l: number };
   /**
@@ -118,21 +138,44 @@ function baseSide({ bias, shunt, driver }: PowerCircuit, k: number) {
   return { re, im };
 }
 
+/** How many sides a stage has: powers and direct currents of one count so often. */
+export const sidesOf = ({ pushPull }: Pick<PowerCircuit, 'pushPull'>): 1 | 2 => (pushPull ? 2 : 1);
+
 /** Impedance outwards from the collector terminal at a harmonic, to `out`. */
-function collectorSide({ frequency, feed, network }: PowerCircuit, k: number): void {
+function collectorSide(circuit: PowerCircuit, k: number): void {
+  const { feed, pushPull } = circuit;
   if (k === 0) {
-    out.re = feed.r;
+    out.re = feed.r + (feed.sag ?? 0);
     out.im = 0;
-    return;
+  } else if (pushPull && k % 2 === 0) besides(circuit, k, pushPull.leakage, 0);
+  else besides(circuit, k, feed.l, sidesOf(circuit));
+}
+
+/**
+ * Feed, stray capacitance and the network's share side by side at a harmonic, to `out`.
+ *
+ * @param l inductance of the feed, H
+ * @param shares sides that the network is shared by; 0 where it isn't there
+ */
+export function besides(
+  { frequency, feed, network, stray = 0 }: PowerCircuit,
+  k: number,
+  l: number,
+  shares: number,
+): { readonly re: number; readonly im: number } {
+  const w = 2 * Math.PI * frequency * k;
+  const feedSize = feed.r * feed.r + (w * l) ** 2;
+  let g = feed.r / feedSize;
+  let b = w * stray - (w * l) / feedSize;
+  if (shares > 0) {
+    const nr = network.input[2 * k] ?? 0;
+    const ni = network.input[2 * k + 1] ?? 0;
+    const size = nr * nr + ni * ni;
+    g += (shares * nr) / size;
+    b -= (shares * ni) / size;
   }
-  const fi = 2 * Math.PI * frequency * k * feed.l;
-  const nr = network.input[2 * k] ?? 0;
-  const ni = network.input[2 * k + 1] ?? 0;
-  const sr = feed.r + nr;
-  const si = fi + ni;
-  const size = sr * sr + si * si;
-  const pr = feed.r * nr - fi * ni;
-  const pi = feed.r * ni + fi * nr;
-  out.re = (pr * sr + pi * si) / size;
-  out.im = (pi * sr - pr * si) / size;
+  const size = g * g + b * b;
+  out.re = g / size;
+  out.im = -b / size;
+  return out;
 }

@@ -1,6 +1,6 @@
 import { type BalanceDesk, waveOf } from './balanceDesk.ts';
 import type { PowerBudget } from './powerBudget.ts';
-import type { PowerCircuit } from './powerCircuit.ts';
+import { type PowerCircuit, sidesOf } from './powerCircuit.ts';
 import type { PowerState } from './powerState.ts';
 
 /** What stands for a harmonic that isn't there, dB. */
@@ -15,25 +15,28 @@ export interface PowerFigures {
   /** The same of the collector's voltage and current. */
   readonly collectorVoltageHarmonics: readonly number[];
   readonly collectorCurrentHarmonics: readonly number[];
-  /** Direct currents, A. */
+  /** Direct currents, both sides together, A. */
   readonly collectorCurrent: number;
   readonly baseCurrent: number;
   /** Power at the load over what the supply gives, fraction. */
   readonly efficiency: number;
   /** Power into the output network over what the supply gives, fraction. */
   readonly collectorEfficiency: number;
-  /** Heat in the transistor, W. */
+  /** Heat in the transistors, W. */
   readonly dissipation: number;
   /** Power out of the driver's terminals, and the most it could give, W. */
   readonly driven: number;
   readonly available: number;
   /** Power into the output network over power out of the driver, ratio. */
   readonly gain: number;
-  /** What the driver works into at the fundamental, resistors at the base included, Ω: Re, Im. */
+  /**
+   * What the driver works into at the fundamental, resistors at the base included, from base to base
+   * in push-pull, Ω: Re, Im.
+   */
   readonly input: readonly [number, number];
   /** Phase of the load's voltage against the driver's, rad. */
   readonly phase: number;
-  /** Greatest collector–emitter voltage V, and collector current A. */
+  /** Greatest collector–emitter voltage V, and collector current of one side A. */
   readonly peakVoltage: number;
   readonly peakCurrent: number;
 }
@@ -47,11 +50,13 @@ export interface PowerWaves {
 
 /** Figures of a state; powers from `powerBudget`. */
 export function powerFigures(
-  { driver, bias, shunt }: PowerCircuit,
+  circuit: PowerCircuit,
   state: PowerState,
   budget: PowerBudget,
   waves: PowerWaves,
 ): PowerFigures {
+  const { driver, bias, shunt } = circuit;
+  const sides = sidesOf(circuit);
   const { antenna, baseVoltage, baseCurrent, collectorCurrent, collectorVoltage, drive } = state;
   const across = 1 / shunt + 1 / bias.across;
   const vr = baseVoltage[2] ?? 0;
@@ -65,15 +70,15 @@ export function powerFigures(
     harmonics: belowFundamental(antenna),
     collectorVoltageHarmonics: belowFundamental(collectorVoltage),
     collectorCurrentHarmonics: belowFundamental(collectorCurrent),
-    collectorCurrent: collectorCurrent[0] ?? 0,
-    baseCurrent: baseCurrent[0] ?? 0,
+    collectorCurrent: sides * (collectorCurrent[0] ?? 0),
+    baseCurrent: sides * (baseCurrent[0] ?? 0),
     efficiency: budget.fundamental / budget.supply,
     collectorEfficiency: into / budget.supply,
     dissipation: budget.transistor,
     driven: budget.driver,
-    available: drive ** 2 / (8 * (driver[2] ?? 0)),
+    available: (sides * drive ** 2) / (8 * (driver[2] ?? 0)),
     gain: into / budget.driver,
-    input: [(vr * ir + vi * ii) / size, (vi * ir - vr * ii) / size],
+    input: [(sides * (vr * ir + vi * ii)) / size, (sides * (vi * ir - vr * ii)) / size],
     phase: Math.atan2(antenna[3] ?? 0, antenna[2] ?? 0),
     peakVoltage: waves.voltage.reduce((most, v) => Math.max(most, v), 0),
     peakCurrent: waves.current.reduce((most, i) => Math.max(most, i), 0),

@@ -1,10 +1,17 @@
 import type { Attempt } from './balanceNewton.ts';
 import { type BalanceBench, harmonicBalance } from './harmonicBalance.ts';
-import { blankSurroundings, type PowerCircuit, powerSurroundings } from './powerCircuit.ts';
+import {
+  besides,
+  blankSurroundings,
+  type PowerCircuit,
+  powerSurroundings,
+  sidesOf,
+} from './powerCircuit.ts';
 
 /**
  * Spectra at the terminals of a power stage: Re and Im of the peak for each harmonic from 0, V and
- * A. Base and collector current flow into the transistor.
+ * A. Base and collector current flow into the transistor. Of a push-pull stage they are those of one
+ * side; antenna and network current are those of the whole.
  */
 export interface PowerState extends Attempt {
   /** Open voltage of the driver, V peak. */
@@ -38,7 +45,7 @@ export function powerState(
   const { harmonics, width, current } = bench.fine;
   const around = powerSurroundings(circuit, drive, blankSurroundings(harmonics));
   const attempt = harmonicBalance(bench, circuit.model, around, x, near);
-  const { model, emitter, network, frequency } = circuit;
+  const { model, emitter, network, frequency, feed, pushPull } = circuit;
   const blank = () => new Float64Array(2 * (harmonics + 1));
   const state = {
     baseVoltage: blank(),
@@ -83,11 +90,19 @@ export function powerState(
     state.collectorVoltage[re] = cvr;
     state.collectorVoltage[im] = cvi;
     if (k === 0) continue;
-    const nr = network.input[re] ?? 0;
-    const ni = network.input[im] ?? 0;
+    const sides = sidesOf(circuit);
+    const nr = (network.input[re] ?? 0) / sides;
+    const ni = (network.input[im] ?? 0) / sides;
     const size = nr * nr + ni * ni;
-    const jr = (cvr * nr + cvi * ni) / size;
-    const ji = (cvi * nr - cvr * ni) / size;
+    // Where two sides cancel, the network gets what they differ by: a source of current beside it.
+    let [vr, vi] = [cvr, cvi];
+    if (pushPull && k % 2 === 0) {
+      const z = besides(circuit, k, feed.l, sides);
+      vr = -pushPull.unlike * (cr * z.re - ci * z.im);
+      vi = -pushPull.unlike * (cr * z.im + ci * z.re);
+    }
+    const jr = (vr * nr + vi * ni) / size;
+    const ji = (vi * nr - vr * ni) / size;
     state.networkCurrent[re] = jr;
     state.networkCurrent[im] = ji;
     const tr = network.transfer[re] ?? 0;

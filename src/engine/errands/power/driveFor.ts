@@ -4,6 +4,8 @@ import { type PowerState, powerState } from '../../circuit/power/powerState.ts';
 
 /** Shares of the most drive at which the power is looked at first. */
 const SHARES = [0.1, 0.2, 0.35, 0.5, 0.7, 0.85, 1] as const;
+/** Drives about a guess that are looked at before the others. */
+const ABOUT = [0.94, 1.06] as const;
 /** Part of the antenna's voltage to which it is met, and tries until then. */
 const CLOSE = 1e-6;
 const TRIES = 20;
@@ -21,6 +23,7 @@ export interface Driven {
  * @param power at the fundamental, W
  * @param most open voltage of the driver that is not gone beyond, V peak
  * @param x receives the state
+ * @param guess drive that did it under nearly the same conditions, V peak
  * @return null where no steady state was found at all
  */
 export function* driveFor(
@@ -29,6 +32,7 @@ export function* driveFor(
   power: number,
   most: number,
   x: Float64Array,
+  guess: number | null = null,
 ): Generator<number, Driven | null, void> {
   // Against the drive the antenna's voltage is nearly a straight line.
   const aim = Math.sqrt(2 * power * circuit.network.load);
@@ -36,7 +40,10 @@ export function* driveFor(
   let best: PowerState | null = null;
   let below = 0;
   let lacks = -aim;
-  for (const share of SHARES) {
+  const tried = guess === null ? [] : ABOUT.map((by) => (by * guess) / most);
+  const [, far = 0] = tried;
+  for (const share of [...tried, ...SHARES.filter((one) => one > far)]) {
+    if (share > 1) continue;
     const drive = share * most;
     const state = powerState(bench, circuit, drive, x, best !== null);
     yield share;
@@ -53,18 +60,18 @@ export function* driveFor(
     let exceeds = off;
     let side = 0;
     for (let i = 0; i < TRIES; i += 1) {
-      const tried = below + ((above - below) * lacks) / (lacks - exceeds);
-      const met = powerState(bench, circuit, tried, x, true);
+      const between = below + ((above - below) * lacks) / (lacks - exceeds);
+      const met = powerState(bench, circuit, between, x, true);
       yield share;
       if (!met.converged) return null;
       const left = volts(met) - aim;
       if (Math.abs(left) < CLOSE * aim) return { state: met, full: true };
       if (left > 0) {
-        above = tried;
+        above = between;
         exceeds = left;
         if (side > 0) lacks /= 2;
       } else {
-        below = tried;
+        below = between;
         lacks = left;
         if (side < 0) exceeds /= 2;
       }

@@ -27,8 +27,10 @@ export interface OverDrive {
   readonly gain: Float64Array;
   /** Phase of the output against that at full drive, rad. */
   readonly phase: Float64Array;
-  /** Direct collector current, A. */
+  /** Direct collector current, all transistors together, A. */
   readonly current: Float64Array;
+  /** Heat in all transistors together, W. */
+  readonly dissipation: Float64Array;
 }
 
 /** Two equal tones that reach the same crest. */
@@ -51,13 +53,53 @@ export interface OverSupply {
   readonly power: Float64Array;
   /** Power at the antenna over direct power of the collector, fraction. */
   readonly efficiency: Float64Array;
+  /** Third-order products of two tones against the peak envelope power there, dB. */
+  readonly third: Float64Array;
+}
+
+/** The stage on a supply that gives way, with unchanged drive and bias. */
+export interface Sag {
+  /** Resistance of battery and leads, Ω. */
+  readonly resistance: number;
+  /** What is left at the final at the crest, V. */
+  readonly supply: number;
+  /** At the antenna, W, and against that without sag, dB. */
+  readonly power: number;
+  readonly lost: number;
+}
+
+/** What each transistor of the stage has to bear. */
+export interface EachTransistor {
+  /** How many there are. */
+  readonly count: number;
+  /** Standing current A, peak of the collector current A, heat at full power W. */
+  readonly standing: number;
+  readonly peakCurrent: number;
+  readonly dissipation: number;
+  /** Heat in its emitter resistor at full power, W. */
+  readonly ballast: number;
+}
+
+/** The junction, warmed by its own heat. */
+export interface ExactJunction {
+  /** After minutes of speech, or with the key down. */
+  readonly warmth: 'speech' | 'tone';
+  /** K. */
+  readonly temperature: number;
+  /** Heat in each transistor that goes with it, W: the mean of speech, or that of the tone. */
+  readonly heat: number;
+  /** How often heat and temperature were worked out anew; whether they agree within a kelvin. */
+  readonly rounds: number;
+  readonly settled: boolean;
+  /** With the heat of full power all the time, K: what a long tone would lead to. */
+  readonly tone: number;
 }
 
 /** What stands for something that the rig doesn't say. */
 export interface Assumption {
   readonly what: string;
   readonly value: number;
-  readonly unit: 'Ω' | 'H' | 'K';
+  readonly unit: 'Ω' | 'H' | 'F' | 'K';
 }
 
 /** What the steady state of the final says. */
@@ -80,9 +122,13 @@ export interface PowerAnswer {
     readonly waves: PowerWaves;
     readonly harmonics: readonly ExactHarmonic[];
     readonly worstMargin: number;
+    readonly each: EachTransistor;
+    readonly junction: ExactJunction;
     /** Null where a state on the way was not found. */
     readonly overDrive: OverDrive | null;
     readonly twoTones: TwoTones | null;
     readonly overSupply: OverSupply | null;
+    /** Null where the supply is stiff, or no state was found. */
+    readonly sag: Sag | null;
   } | null;
 }

@@ -1,50 +1,73 @@
-import { collectorNetwork } from '../../circuit/power/collectorNetwork.ts';
+import { ganged } from '../../circuit/power/ganged.ts';
 import { gummelPoonAt } from '../../circuit/power/gummelPoonAt.ts';
-import type { PowerCircuit } from '../../circuit/power/powerCircuit.ts';
-import { transistors } from '../../data/devices.ts';
-import { transistorModels } from '../../data/transistorModels.ts';
-import { ladderOf, network } from '../../stages/output/network.ts';
-import { assumed } from './assumed.ts';
+import type { CollectorNetwork, PowerCircuit } from '../../circuit/power/powerCircuit.ts';
 import type { PowerSeen } from './seen.ts';
 
 /** Junction temperatures for which the model's equations are meant, K. */
-const MEANT = [230, 450] as const;
+export const MEANT = [230, 450] as const;
+
+/** What even harmonics meet at the bases of a push-pull stage besides leakage, Ω: half a winding. */
+const HALF_WINDING = 0.1;
 
 /**
- * The rig's final between its driver and its output network; the bias voltage still 0.
+ * The rig's final, or one side of it, between its driver and its output network; the bias voltage
+ * still 0.
  *
- * @param harmonics highest harmonic
- * @return null where there is no output network
+ * @param temperature of the junctions, K
  */
-export function powerCircuitOf(seen: PowerSeen, harmonics: number): PowerCircuit | null {
-  const made = network(seen);
-  if ('refusal' in made) return null;
-  const card = transistorModels[seen.finalDevice];
-  // A transition frequency of the user's own stretches the transit time.
-  const tf = (card.tf * transistors[seen.finalDevice].ft) / seen.transition;
-  const ladder = ladderOf(made.parts, made.turns, seen, Number.POSITIVE_INFINITY);
-  const reactance = seen.reactanceTimes * seen.collectorLoad;
+export function powerCircuitOf(
+  seen: PowerSeen,
+  temperature: number,
+  network: CollectorNetwork,
+): PowerCircuit {
+  const { sides, gang, unlike } = seen.arrangement;
   return {
     frequency: seen.nominal,
-    model: gummelPoonAt({ ...card, tf }, Math.min(MEANT[1], Math.max(MEANT[0], seen.junction))),
+    model: gummelPoonAt(ganged(seen.modelCard, gang), within(temperature)),
     supply: seen.supply,
-    feed: { l: reactance / (2 * Math.PI * seen.nominal), r: assumed.feed },
-    emitter: { r: assumed.ballast, l: assumed.lead },
-    bias: { voltage: 0, resistance: assumed.bias, across: Number.POSITIVE_INFINITY },
-    shunt: assumed.shunt,
-    driver: Float64Array.from({ length: 2 * (harmonics + 1) }, (_, i) =>
-      i % 2 === 0 ? seen.driverOutput : 0,
-    ),
-    network: collectorNetwork(ladder, seen.nominal, harmonics),
+    feed: { l: seen.feedUsed, r: seen.winding },
+    stray: seen.stray,
+    emitter: { r: seen.ballast / gang, l: seen.lead / gang },
+    // Both sides draw their direct current through the one source.
+    bias: { voltage: 0, resistance: sides * seen.biasSource, across: Number.POSITIVE_INFINITY },
+    shunt: seen.shunt,
+    driver: driverOf(seen, network.input.length),
+    network,
+    ...(sides === 2 ? { pushPull: { leakage: seen.halves, unlike } } : {}),
   };
 }
 
+/** A junction temperature that the model is meant for, K. */
+export const within = (temperature: number): number =>
+  Math.min(MEANT[1], Math.max(MEANT[0], temperature));
+
 /**
- * Open voltage of the driver where its own limit is reached with the load that it was planned for.
+ * What a base meets at each harmonic, Ω. In push-pull each has half of what stands between the two
+ * for odd harmonics, and half a winding to its bypassed tap for even ones.
+ */
+function driverOf(seen: PowerSeen, size: number): Float64Array {
+  const { sides } = seen.arrangement;
+  const driver = new Float64Array(size);
+  for (let k = 1; 2 * k < size; k += 1) {
+    const even = sides === 2 && k % 2 === 0;
+    driver[2 * k] = even ? HALF_WINDING : seen.driverOutput / sides;
+    driver[2 * k + 1] = (2 * Math.PI * seen.nominal * k * seen.driverUsed) / sides;
+  }
+  return driver;
+}
+
+/**
+ * Open voltage of the driver, for each side, where its own limit is reached with the load that it
+ * was planned for.
  *
  * @return V peak
  */
-export function mostDrive({ driverClip, driverOutput, finalInput }: PowerSeen): number {
+export function mostDrive({
+  driverClip,
+  driverOutput,
+  finalInput,
+  arrangement,
+}: PowerSeen): number {
   const watts = 1e-3 * 10 ** (driverClip / 10);
-  return Math.sqrt(2 * watts * finalInput) * (1 + driverOutput / finalInput);
+  return (Math.sqrt(2 * watts * finalInput) * (1 + driverOutput / finalInput)) / arrangement.sides;
 }

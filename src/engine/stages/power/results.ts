@@ -1,5 +1,6 @@
 import type { GummelPoonCard } from '../../circuit/power/gummelPoonAt.ts';
 import { choice, count, curve, model, quantity, table, words } from '../../fields/declare.ts';
+import type { Arrangement } from './arrangement.ts';
 
 /** What can be said of the final's surroundings without solving for its steady state. */
 export const powerResults = {
@@ -7,6 +8,10 @@ export const powerResults = {
     label: 'Transistors in the final',
     symbol: 'n_tr',
     help: 'All of them: in parallel, and on both sides of a push-pull stage.',
+  }),
+  arrangement: model<Arrangement>()({
+    label: 'How they stand together',
+    help: 'Sides, transistors on each, and how unlike the sides are.',
   }),
   standingEach: quantity({
     label: 'Standing current of each',
@@ -63,6 +68,12 @@ export const powerResults = {
     unit: 'Ω',
     digits: 2,
     help: 'For each transistor; less will do where the standing current stays far below the figure above.',
+  }),
+  steady: choice({
+    label: 'Held against running away',
+    options: { holds: 'holds', close: 'close', fails: 'fails' },
+    help: 'Holds while the thermal loop stays below a half, close below 1.',
+    source: 'common practice, no source',
   }),
   ballastAdvice: words({
     label: 'Will it run away?',
