@@ -37,6 +37,7 @@ export type SheetKey =
   | 'cores'
   | 'receive'
   | 'path'
+  | 'antenna'
   | 'bench';
 
 /** A message about opening, saving or losing something. */

@@ -5,6 +5,7 @@ import { stages } from '../engine/rig/stages.ts';
 import { useValue } from '../store/hooks.ts';
 import { type SheetKey, useBench } from '../store/store.ts';
 import { AmplifiersLeaf } from './amplifiers/AmplifiersLeaf.tsx';
+import { AntennaLeaf } from './antenna/AntennaLeaf.tsx';
 import { BagLeaf } from './bag/BagLeaf.tsx';
 import { BenchSheet } from './bench/BenchSheet.tsx';
 import { CarrierSheet } from './carrier/CarrierSheet.tsx';
@@ -29,6 +30,7 @@ import { PlanSheet } from './plan/PlanSheet.tsx';
 import { ProductsLeaf } from './products/ProductsLeaf.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
+import { SuggestLeaf } from './suggest/SuggestLeaf.tsx';
 import { SweepLeaf } from './sweep/SweepLeaf.tsx';
 import { TransformersLeaf } from './transformers/TransformersLeaf.tsx';
 import { TransmitSheet } from './transmit/TransmitSheet.tsx';
@@ -52,11 +54,13 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   transmit: TransmitSheet,
   amplifiers: AmplifiersLeaf,
   output: OutputSheet,
+  suggest: SuggestLeaf,
   mismatch: MismatchLeaf,
   windings: WindingsSheet,
   transformers: TransformersLeaf,
   receive: ReceiveSheet,
   path: PathSheet,
+  antenna: AntennaLeaf,
   bench: BenchSheet,
 };
 

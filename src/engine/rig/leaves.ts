@@ -7,6 +7,7 @@ const several: Readonly<Record<string, readonly string[]>> = {
   carrier: ['carrier', 'convert', 'front', 'products'],
   transmit: ['transmit', 'amplifiers', 'power', 'supply'],
   output: ['output', 'suggest', 'mismatch'],
+  path: ['path', 'antenna'],
   windings: ['windings', 'transformers', 'cores'],
 };
 

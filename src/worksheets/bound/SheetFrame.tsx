@@ -139,6 +139,8 @@ const leafNames: Readonly<Record<string, string>> = {
   transmit: 'Levels',
   output: 'Network',
   windings: 'Coils',
+  carrier: 'Oscillator',
+  path: 'Way and report',
 };
 
 const fieldsOf = (key: string | undefined) => stages.find((s) => s.fields.key === key)?.fields;

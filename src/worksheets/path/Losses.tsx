@@ -8,7 +8,10 @@ import { Result } from '../bound/Result.tsx';
 
 /** Antennas and feed lines at both ends, and what is lost between them. */
 export function Losses() {
-  const sky = useValue<string>('path.route') === 'skyWave';
+  const route = useValue<string>('path.route');
+  const sky = route === 'skyWave';
+  const known = useValue<string>('antenna.kind') === 'known';
+  const same = useValue<string>('antenna.far') === 'same';
   return (
     <Section
       title="Antennas, and the loss between them"
@@ -22,15 +25,17 @@ export function Losses() {
       }
     >
       <Fields title="Here">
-        <Entry of="path.gain" />
+        {known && <Entry of="path.gain" />}
         <Entry of="path.feedLoss" />
       </Fields>
       <Fields title="There">
-        <Entry of="path.farGain" />
+        {!same && <Entry of="path.farGain" />}
         <Entry of="path.farFeedLoss" />
       </Fields>
       <Figures>
         <Result of="path.loss" />
+        <Result of="path.gainHere" />
+        <Result of="path.gainThere" />
         <Result of="path.eirp" />
         <Result of="path.spreading" />
         <Result of="path.length" />

@@ -1,6 +1,7 @@
 import { useValue } from '../../store/hooks.ts';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
+import { AlongGround } from './AlongGround.tsx';
 import { Arrival } from './Arrival.tsx';
 import { Exposure } from './Exposure.tsx';
 import { Losses } from './Losses.tsx';
@@ -8,16 +9,24 @@ import { Report } from './Report.tsx';
 import { Sight } from './Sight.tsx';
 import { Sky } from './Sky.tsx';
 
+const ways: Readonly<Record<string, string>> = {
+  skyWave: 'by the F2 layer',
+  lineOfSight: 'in line of sight',
+  twoRay: 'in line of sight',
+  groundWave: 'along the ground',
+};
+
 /** From the antenna to the other operator's ear, by the layer or in sight. */
 export function PathSheet() {
-  const sky = useValue<string>('path.route') === 'skyWave';
+  const route = useValue<string>('path.route');
+  const sky = route === 'skyWave';
   return (
     <SheetFrame
       stage="path"
       main={<Report />}
       lead={
         <>
-          Over <Write of="path.distance" /> {sky ? 'by the F2 layer' : 'in line of sight'},{' '}
+          Over <Write of="path.distance" /> {ways[route ?? 'skyWave']},{' '}
           <Read of="output.pepAntenna" or="the power wanted" /> arrive as{' '}
           <Read of="path.report" or="nothing" />, <Read of="path.snr" or="an unknown distance" />{' '}
           over the noise there, give or take <Write of="path.spread" /> at the least.
@@ -25,7 +34,9 @@ export function PathSheet() {
       }
     >
       <Arrival />
-      {sky ? <Sky /> : <Sight />}
+      {sky && <Sky />}
+      {(route === 'lineOfSight' || route === 'twoRay') && <Sight />}
+      {route === 'groundWave' && <AlongGround />}
       <Losses />
       <Exposure />
     </SheetFrame>

@@ -25,12 +25,7 @@ export function Sight() {
         <Entry of="path.height" />
         <Entry of="path.farHeight" />
       </Fields>
-      {ground && (
-        <>
-          <Entry of="path.ground" form="list" />
-          <Entry of="path.polarisation" form="row" />
-        </>
-      )}
+      {ground && <Entry of="path.polarisation" form="row" />}
       <Figures>
         <Result of="path.horizon" />
         {ground && (

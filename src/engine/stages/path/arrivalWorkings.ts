@@ -1,6 +1,7 @@
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { constants } from './constants.ts';
 import type { pathFields } from './fields.ts';
+import { hereGain } from './gainWorkings.ts';
 import { requiredDensity, type SpeechGrade } from './speechGrade.ts';
 
 const report = 'IARU Region 1 Technical Recommendation R.1';
@@ -14,11 +15,26 @@ export const arrivalWorkings = {
     formula: 'P * 10^((G_t - A_t) / 10)',
     where: {
       P: look('output.pepAntenna') === null ? 'plan.pep' : 'output.pepAntenna',
-      G_t: 'path.gain',
+      G_t: 'path.gainHere',
       A_t: 'path.feedLoss',
     },
     source: 'definition',
   }),
+  gainHere: (look) => hereGain(look),
+  gainThere: (look) =>
+    look('antenna.far') === 'same'
+      ? {
+          says: 'The same antenna, and the ray comes down as it went up.',
+          formula: 'G_h',
+          where: { G_h: 'path.gainHere' },
+          source: 'reciprocity',
+        }
+      : {
+          says: 'As typed.',
+          formula: 'G_r',
+          where: { G_r: 'path.farGain' },
+          source: 'as typed',
+        },
   length: (look) =>
     look('path.route') === 'skyWave'
       ? {
@@ -38,12 +54,19 @@ export const arrivalWorkings = {
           },
           source: 'closed form: straight rays, spherical Earth',
         }
-      : {
-          says: 'Straight from one antenna to the other.',
-          formula: 'sqrt(D^2 + (h_t - h_r)^2)',
-          where: { D: 'path.distance', h_t: 'path.height', h_r: 'path.farHeight' },
-          source: 'closed form',
-        },
+      : look('path.route') === 'groundWave'
+        ? {
+            says: 'Along the ground.',
+            formula: 'D',
+            where: { D: 'path.distance' },
+            source: 'as typed',
+          }
+        : {
+            says: 'Straight from one antenna to the other.',
+            formula: 'sqrt(D^2 + (h_t - h_r)^2)',
+            where: { D: 'path.distance', h_t: 'path.height', h_r: 'path.farHeight' },
+            source: 'closed form',
+          },
   spreading: {
     says: 'The wave spreads over a sphere; the receiving antenna’s area shrinks with the wavelength.',
     formula: '20 * log10(4 * pi * L * f_0 / c)',
@@ -51,18 +74,22 @@ export const arrivalWorkings = {
     source: 'ITU-R P.525',
   },
   loss,
-  field: {
-    says: 'The free-space field at that distance, less everything lost besides spreading.',
-    formula: '20 * log10(sqrt(Z_30 * P_E) / L / E_ref) - (A - A_0)',
-    where: {
-      Z_30: constants.thirty,
-      P_E: 'path.eirp',
-      L: 'path.length',
-      E_ref: constants.microvolt,
-      A: 'path.loss',
-      A_0: 'path.spreading',
-    },
-    source: 'ITU-R P.525',
+  field: (look) => {
+    const along = look('path.route') === 'groundWave';
+    return {
+      says: along
+        ? 'The field over perfect flat ground at that distance, less what real ground takes.'
+        : 'The free-space field at that distance, less everything lost besides spreading.',
+      formula: `20 * log10(sqrt(Z_30 * P_E) / L / E_ref) - ${along ? 'A_s' : '(A - A_0)'}`,
+      where: {
+        Z_30: constants.thirty,
+        P_E: 'path.eirp',
+        L: 'path.length',
+        E_ref: constants.microvolt,
+        ...(along ? { A_s: 'path.surface' } : { A: 'path.loss', A_0: 'path.spreading' }),
+      },
+      source: 'ITU-R P.525',
+    };
   },
   received: {
     says: 'What is radiated, less the path, plus the other antenna, less its feed line.',
@@ -71,7 +98,7 @@ export const arrivalWorkings = {
       P_E: 'path.eirp',
       P_ref: constants.milliwatt,
       A: 'path.loss',
-      G_r: 'path.farGain',
+      G_r: 'path.gainThere',
       A_r: 'path.farFeedLoss',
     },
     source: 'link budget, definition',
@@ -162,6 +189,15 @@ export const arrivalWorkings = {
 
 function loss(look: Look): Working {
   const route = look('path.route');
+  if (route === 'groundWave') {
+    return {
+      says: 'Spreading, what the ground takes, and the doubling of the field, which antennas over perfect ground have in their gains at both ends.',
+      formula: 'A_0 + 20 * log10(2) + A_s',
+      where: { A_0: 'path.spreading', A_s: 'path.surface' },
+      source: 'ITU-R P.525; P.368 for the method',
+      assumes: 'Vertical antennas on the ground, their gains over perfect ground.',
+    };
+  }
   if (route === 'skyWave') {
     return {
       says: 'Spreading, absorption and ground reflections together.',

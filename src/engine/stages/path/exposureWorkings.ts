@@ -12,12 +12,18 @@ const distance = {
 
 /** Workings of the exposure figures. */
 export const exposureWorkings = {
-  meanEirp: {
-    says: 'The peak figure times the mean over peak while people are near.',
-    formula: 'P_E * delta',
-    where: { P_E: 'path.eirp', delta: 'path.duty' },
+  meanEirp: (look) => ({
+    says: 'What is radiated in the antenna’s strongest direction, times the mean over peak while people are near.',
+    formula: `P * 10^((${look('antenna.best') === null ? 'G_h' : 'max(G_max, G_h)'} - A_t) / 10) * delta`,
+    where: {
+      P: look('output.pepAntenna') === null ? 'plan.pep' : 'output.pepAntenna',
+      G_h: 'path.gainHere',
+      ...(look('antenna.best') === null ? {} : { G_max: 'antenna.best' }),
+      A_t: 'path.feedLoss',
+      delta: 'path.duty',
+    },
     source: 'averaging of 47 CFR 1.1310 and ICNIRP 2020',
-  },
+  }),
   publicLimit: {
     says: 'The limit falls with frequency.',
     formula: 'E_1 / (f_0 / f_ref)',

@@ -19,6 +19,7 @@ export const pathFields = declare({
         skyWave: 'By the F2 layer',
         lineOfSight: 'In line of sight, free space',
         twoRay: 'In line of sight, with the ground ray',
+        groundWave: 'Along the ground',
       },
       default: 'skyWave',
       help: 'Below 30 MHz nearly every contact beyond a few tens of kilometres goes by the F2 layer.',
@@ -40,7 +41,7 @@ export const pathFields = declare({
       default: 2.15,
       typical: [-3, 7],
       digits: 3,
-      help: 'Towards the other station, at the elevation of the ray. A half-wave dipole in free space has 2.15 dBi.',
+      help: 'Towards the other station, at the elevation of the ray. A half-wave dipole in free space has 2.15 dBi. The Antenna leaf works it out.',
       source: 'closed form for the dipole',
     }),
     farGain: quantity({
@@ -90,13 +91,6 @@ export const pathFields = declare({
       default: 10,
       digits: 3,
       help: 'Over the ground. Used in line of sight.',
-    }),
-    ground: choice({
-      label: 'Ground',
-      options: { sea: 'Sea', wet: 'Wet ground', average: 'Average land', dry: 'Dry ground' },
-      default: 'average',
-      help: 'Where the ground ray is reflected.',
-      source: 'ITU-R P.527, P.832 (from memory)',
     }),
     polarisation: choice({
       label: 'Polarisation',
@@ -205,6 +199,20 @@ export const pathFields = declare({
     }),
   },
   results: {
+    gainHere: quantity({
+      label: 'Gain here',
+      symbol: 'G_h',
+      unit: 'dBi',
+      digits: 3,
+      help: 'Towards this ray: as typed, or as the Antenna leaf has it.',
+    }),
+    gainThere: quantity({
+      label: 'Gain there',
+      symbol: 'G_f',
+      unit: 'dBi',
+      digits: 3,
+      help: 'Towards this ray.',
+    }),
     eirp: quantity({
       label: 'Radiated towards the other station',
       symbol: 'P_E',
@@ -354,6 +362,13 @@ export const pathFields = declare({
       unit: 'dB',
       digits: 3,
       help: 'What the ray by way of the ground adds to the direct one; negative where it takes away.',
+    }),
+    surface: quantity({
+      label: 'Lost to the ground',
+      symbol: 'A_s',
+      unit: 'dB',
+      digits: 3,
+      help: 'What the ground and the Earth’s bend take off the wave, against perfect flat ground.',
     }),
     length: quantity({
       label: 'Length of the ray',
@@ -508,6 +523,13 @@ export const pathFields = declare({
           unit: 'dB',
           digits: 3,
           help: 'Between isotropic antennas.',
+        }),
+        gains: quantity({
+          label: 'Both antennas',
+          symbol: 'G_b',
+          unit: 'dB',
+          digits: 3,
+          help: 'Their gains towards this ray together.',
         }),
         received: quantity({
           label: 'Received',

@@ -1,6 +1,10 @@
 import { grounds } from '../../data/grounds.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { DISPLACEMENT } from '../../waves/reflection.ts';
+import {
+  REFLECTION_SIZE,
+  REFLECTION_TURN,
+  reflectionSteps,
+} from '../../waves/reflectionFormula.ts';
 import { constants } from './constants.ts';
 import type { pathFields } from './fields.ts';
 import { STANDARD_REFRACTION } from './radioHorizon.ts';
@@ -31,14 +35,14 @@ export const lineWorkings = {
   },
   mirrorSize: (look) => ({
     says: 'Fresnel’s coefficient for ground with the complex permittivity ε − j·60λσ; its root is p − jq.',
-    formula: 'sqrt((a - p)^2 + (q - b)^2) / sqrt((a + p)^2 + (q + b)^2)',
+    formula: REFLECTION_SIZE,
     where: mirror(look, 'path.grazing'),
     source: 'Fresnel’s equations; ITU-R P.527',
     assumes: 'Flat, smooth ground.',
   }),
   mirrorTurn: (look) => ({
     says: 'The phase of the same coefficient.',
-    formula: 'atan2(q - b, a - p) + atan2(q + b, a + p)',
+    formula: REFLECTION_TURN,
     where: mirror(look, 'path.grazing'),
     source: 'Fresnel’s equations; ITU-R P.527',
   }),
@@ -82,12 +86,12 @@ export function lineLoss(look: Look): Working {
       psi: { formula: 'atan((h_t + h_r) / D)', unit: '°', says: 'grazing angle' },
       ...mirror(look, null),
       rho: {
-        formula: 'sqrt((a - p)^2 + (q - b)^2) / sqrt((a + p)^2 + (q + b)^2)',
+        formula: REFLECTION_SIZE,
         unit: '1',
         says: 'size of the reflection',
       },
       tau: {
-        formula: 'atan2(q - b, a - p) + atan2(q + b, a + p)',
+        formula: REFLECTION_TURN,
         unit: '°',
         says: 'turn of the reflection',
       },
@@ -99,29 +103,14 @@ export function lineLoss(look: Look): Working {
 
 /** Symbols of Fresnel's coefficient; `grazing` is the path of ψ, or null where it is a step. */
 function mirror(look: Look, grazing: string | null): Record<string, Bound> {
-  const ground = grounds[look('path.ground') as keyof typeof grounds];
-  const upright = look('path.polarisation') === 'vertical';
+  const ground = grounds[look('antenna.ground') as keyof typeof grounds];
+  const polarisation = look('path.polarisation') === 'vertical' ? 'vertical' : 'horizontal';
+  const { rho: _, tau: __, ...steps } = reflectionSteps(ground, polarisation);
   return {
     ...(grazing === null ? {} : { psi: grazing }),
     f_0: 'plan.nominal',
     c: constants.light,
-    Z_60: { value: DISPLACEMENT, unit: 'Ω', says: 'impedance of free space over 2π' },
-    sigma: { value: ground.conductivity, unit: 'S/m', says: 'conductivity of the ground' },
-    epsilon: { value: ground.permittivity, unit: '1', says: 'relative permittivity' },
-    g: { formula: 'Z_60 * sigma * c / f_0', unit: '1', says: 'loss of the ground, 60λσ' },
-    v: { formula: 'epsilon - cos(psi)^2', unit: '1', says: 'real part under the root' },
-    p: { formula: 'sqrt((sqrt(v^2 + g^2) + v) / 2)', unit: '1', says: 'real part of the root' },
-    q: { formula: 'g / (2 * p)', unit: '1', says: 'imaginary part of the root, negative' },
-    a: {
-      formula: upright ? 'epsilon * sin(psi)' : 'sin(psi)',
-      unit: '1',
-      says: `real part of the ${upright ? 'vertical' : 'horizontal'} wave’s term`,
-    },
-    b: {
-      formula: upright ? 'g * sin(psi)' : '0 * psi',
-      unit: '1',
-      says: 'imaginary part of it, negative',
-    },
+    ...steps,
   };
 }
 

@@ -37,6 +37,9 @@ export function cause(route: string, place: NoiseClassKey | null, spread: number
   if (route === 'skyWave') {
     return `±${band} or more: the layer’s critical frequency and absorption change from day to day, the signal fades within seconds, antennas differ with height and ground, and ${noise}.`;
   }
+  if (route === 'groundWave') {
+    return `±${band} or more: the ground changes along the way and with rain, hills and houses stand in it, antennas near the ground differ, and ${noise}.`;
+  }
   if (route === 'twoRay') {
     return `±${band} or more: real ground is neither flat nor even, so the depth of every null is a guess, obstacles and the surface wave are left out, and ${noise}.`;
   }

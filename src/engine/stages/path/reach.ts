@@ -4,6 +4,8 @@ export interface Arrival {
   readonly hops: number;
   /** dB */
   readonly loss: number;
+  /** Both antennas towards this ray, dB. */
+  readonly gains: number;
 }
 
 /** How many distances the chart shows. */

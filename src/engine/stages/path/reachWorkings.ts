@@ -1,6 +1,8 @@
 import type { StageWorkings, Working } from '../../fields/workings.ts';
 import { constants } from './constants.ts';
 import type { pathFields } from './fields.ts';
+import { gainsOver } from './gainWorkings.ts';
+import { groundLossOver } from './groundWorkings.ts';
 import { lineLoss } from './lineWorkings.ts';
 
 const { earth, light } = constants;
@@ -55,19 +57,25 @@ export const reachWorkings = {
           where: { n_0: { value: 0, unit: '1', says: 'no hop' } },
           source: 'definition',
         },
-  'reach.loss': (look) => (look('path.route') === 'skyWave' ? skyLoss : lineLoss(look)),
-  'reach.received': {
-    says: 'What is radiated, less the path, plus the other antenna, less its feed line.',
-    formula: '10 * log10(P_E / P_ref) - A + G_r - A_r',
+  'reach.loss': (look) => {
+    const route = look('path.route');
+    if (route === 'skyWave') return skyLoss;
+    return route === 'groundWave' ? groundLossOver(look) : lineLoss(look);
+  },
+  'reach.gains': (look) => gainsOver(look),
+  'reach.received': (look) => ({
+    says: 'Power and both antennas, less both feed lines and the path.',
+    formula: '10 * log10(P / P_ref) - A_t - A_r + G_b - A',
     where: {
-      P_E: 'path.eirp',
+      P: look('output.pepAntenna') === null ? 'plan.pep' : 'output.pepAntenna',
       P_ref: constants.milliwatt,
-      A: 'point.loss',
-      G_r: 'path.farGain',
+      A_t: 'path.feedLoss',
       A_r: 'path.farFeedLoss',
+      G_b: 'point.gains',
+      A: 'point.loss',
     },
     source: 'link budget, definition',
-  },
+  }),
   'reach.sUnits': {
     says: 'Six decibels a unit, counted from S9.',
     formula: 'min(9, max(0, 9 + (L_r - L_S9) / a_S))',

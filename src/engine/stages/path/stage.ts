@@ -1,4 +1,5 @@
 import { stage } from '../../fields/stage.ts';
+import { antennaFields } from '../antenna/fields.ts';
 import { filterFields } from '../filter/fields.ts';
 import { outputFields } from '../output/fields.ts';
 import { planFields } from '../plan/fields.ts';
@@ -10,7 +11,7 @@ import { pathWorkings } from './workings.ts';
 
 export const path = stage({
   fields: pathFields,
-  after: [planFields, filterFields, outputFields, receiveFields],
+  after: [planFields, filterFields, outputFields, receiveFields, antennaFields],
   reads: pathReads,
   work: workPath,
   workings: pathWorkings,

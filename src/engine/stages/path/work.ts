@@ -1,24 +1,22 @@
 import { grounds } from '../../data/grounds.ts';
-import { noResults, type Problem, type Seen, type Work } from '../../fields/stage.ts';
+import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
 import { freeSpaceLoss, SPEED_OF_LIGHT } from '../../waves/freeSpaceLoss.ts';
-import type { filterFields } from '../filter/fields.ts';
-import type { outputFields } from '../output/fields.ts';
-import type { planFields } from '../plan/fields.ts';
-import type { receiveFields } from '../receive/fields.ts';
+import { groundWave } from '../../waves/groundWave.ts';
 import { absorptionIndex } from './absorption.ts';
 import { exposureDistance, exposureLimits } from './exposure.ts';
 import { exposureAdvice } from './exposureAdvice.ts';
 import { fieldStrength } from './fieldStrength.ts';
 import { pathFields } from './fields.ts';
+import { gainsAt } from './gains.ts';
 import { hopReach } from './hop.ts';
 import { lineRay, type Sight } from './lineRay.ts';
 import { cause, verdict } from './pathWords.ts';
 import { radioHorizon } from './radioHorizon.ts';
 import { type Arrival, reachDistances } from './reach.ts';
-import type { pathReads } from './reads.ts';
+import type { PathSeen } from './seen.ts';
 import { skipDistance } from './skipDistance.ts';
 import { type Sky, skyRay } from './skyRay.ts';
 import { overS9, sReport, sUnits } from './sMeter.ts';
@@ -26,14 +24,6 @@ import { requiredDensity, speechGrade } from './speechGrade.ts';
 import { declinations, sunZenith } from './sun.ts';
 import { dayShare, typicalCritical } from './typicalCritical.ts';
 
-type PathSeen = Seen<
-  | typeof planFields
-  | typeof filterFields
-  | typeof outputFields
-  | typeof receiveFields
-  | typeof pathFields,
-  typeof pathReads
->;
 type Results = Work<typeof pathFields>['results'];
 type Part = Partial<Results>;
 
@@ -53,17 +43,21 @@ export function workPath(seen: PathSeen): Work<typeof pathFields> {
       says: 'Output has no answer yet: reckoned with the power wanted.',
     });
   }
-  const eirp = power * powerRatioOfDb(seen.gain - seen.feedLoss);
-  const way = seen.route === 'skyWave' ? bySky(seen) : bySight(seen);
+  const way = wayOf(seen);
   problems.push(...way.problems);
+  const { here, there } = gainsAt(seen, way.part.elevation ?? 0);
+  const eirp = power * powerRatioOfDb(here - seen.feedLoss);
+  const strongest = seen.antennaBest === null ? seen.gain : Math.max(seen.antennaBest, here);
   const results: Results = {
     ...noResults(pathFields),
     ...way.part,
+    gainHere: here,
+    gainThere: there,
     eirp,
     cause: cause(seen.route, seen.place, seen.spread),
-    ...arriving(seen, eirp, way.part),
-    ...exposed(seen.frequency, eirp * seen.duty),
-    reach: reachCurve(seen, eirp, way),
+    ...arriving(seen, eirp, there, way.part),
+    ...exposed(seen.frequency, power * powerRatioOfDb(strongest - seen.feedLoss) * seen.duty),
+    reach: reachCurve(seen, power, way),
   };
   if (results.snr === null && results.received !== null) problems.push(waitsForNoise(seen));
   const typical = seen.route === 'skyWave' && seen.foF2 === null;
@@ -72,6 +66,11 @@ export function workPath(seen: PathSeen): Work<typeof pathFields> {
     problems,
     origins: { critical: typical ? 'typical' : seen.foF2 === null ? 'worked' : 'typed' },
   };
+}
+
+function wayOf(seen: PathSeen): Way {
+  if (seen.route === 'skyWave') return bySky(seen);
+  return seen.route === 'groundWave' ? byGround(seen) : bySight(seen);
 }
 
 interface Way {
@@ -122,8 +121,8 @@ function bySky(seen: PathSeen): Way {
     part,
     problems: skyProblems(seen, ray, skip),
     over: (d) => {
-      const { open, hops, loss } = skyRay(d, null, sky);
-      return open ? { hops, loss } : null;
+      const { open, hops, loss, elevation } = skyRay(d, null, sky);
+      return open ? { hops, loss, gains: together(seen, elevation) } : null;
     },
     end: Math.max(4e6, 1.25 * distance),
   };
@@ -179,7 +178,9 @@ function bySight(seen: PathSeen): Way {
   const ground = seen.route === 'twoRay' ? grounds[seen.ground] : null;
   const sight: Sight = { frequency, height, farHeight, ground, polarisation };
   const horizon = radioHorizon(height, farHeight);
-  const over = (d: number) => (d <= horizon ? { hops: 0, loss: lineRay(d, sight).loss } : null);
+  const gains = together(seen, 0);
+  const over = (d: number) =>
+    d <= horizon ? { hops: 0, loss: lineRay(d, sight).loss, gains } : null;
   if (distance > horizon) {
     return {
       part: { horizon },
@@ -217,14 +218,74 @@ function bySight(seen: PathSeen): Way {
   };
 }
 
+/** Twice the field of free space over perfect ground, and half of it heard there again, dB. */
+export const BOTH_ON_GROUND = 20 * Math.log10(2);
+
+/** Farthest that a ground wave is drawn, m. */
+const GROUND_END = 1e6;
+
+/** Along the ground, both antennas standing on it. */
+function byGround(seen: PathSeen): Way {
+  const { frequency, distance } = seen;
+  const wave = groundWave(frequency, grounds[seen.ground]);
+  const lossOver = (d: number): number => freeSpaceLoss(frequency, d) + BOTH_ON_GROUND + wave(d);
+  const gains = together(seen, 0);
+  const far = distance > GROUND_END;
+  return {
+    part: far
+      ? {}
+      : {
+          surface: wave(distance),
+          length: distance,
+          spreading: freeSpaceLoss(frequency, distance),
+          loss: lossOver(distance),
+        },
+    problems: far
+      ? [
+          {
+            field: 'path.distance',
+            weight: 'stops',
+            says: `Along the ground nothing is left after ${format(distance, 'm', 3)}.`,
+            try: `Up to ${format(GROUND_END, 'm', 3)} is reckoned with; beyond, the way by the F2 layer.`,
+          },
+        ]
+      : levelWire(seen),
+    over: (d) => ({ hops: 0, loss: lossOver(d), gains }),
+    end: Math.min(GROUND_END, Math.max(100e3, 1.25 * distance)),
+  };
+}
+
+function levelWire(seen: PathSeen): Problem[] {
+  if (seen.antennaMade?.kind !== 'horizontal') return [];
+  return [
+    {
+      field: 'antenna.kind',
+      weight: 'warns',
+      says: 'A level wire sends next to nothing along the ground: its field lies flat there and is shorted.',
+      try: 'A vertical, at both ends.',
+    },
+  ];
+}
+
+const together = (seen: PathSeen, elevation: number): number => {
+  const { here, there } = gainsAt(seen, elevation);
+  return here + there;
+};
+
 /** From the path loss to the other operator's ear. */
-function arriving(seen: PathSeen, eirp: number, { loss, length, spreading }: Part): Part {
+function arriving(
+  seen: PathSeen,
+  eirp: number,
+  gain: number,
+  { loss, length, spreading, surface }: Part,
+): Part {
   if (loss == null || length == null || spreading == null) return {};
-  const received = receivedLevel(seen, eirp, loss);
+  const received = dbmOfWatts(eirp) - loss + gain - seen.farFeedLoss;
   const free = 20 * Math.log10(fieldStrength(eirp, length) / 1e-6);
   const part: Part = {
     received,
-    field: free - (loss - spreading),
+    // Along the ground the antennas' gains hold the doubling of the field already.
+    field: free - (surface ?? loss - spreading),
     sUnits: sUnits(received),
     overS9: overS9(received),
     report: sReport(received),
@@ -233,9 +294,6 @@ function arriving(seen: PathSeen, eirp: number, { loss, length, spreading }: Par
   if (noise === null || seen.bandwidth === null) return part;
   return { ...part, noise, ...understood(seen, received - noise, seen.bandwidth) };
 }
-
-const receivedLevel = (seen: PathSeen, eirp: number, loss: number) =>
-  dbmOfWatts(eirp) - loss + seen.farGain - seen.farFeedLoss;
 
 /** Band noise behind the feed line, and the receiver's own, dBm; null until Receive knows. */
 function noiseLevel({ bandNoise, floor, farFeedLoss }: PathSeen): number | null {
@@ -301,18 +359,20 @@ function exposed(frequency: number, meanEirp: number): Part {
 }
 
 /** The same way over distance; null where nothing arrives anywhere. */
-function reachCurve(seen: PathSeen, eirp: number, way: Way): Results['reach'] {
+function reachCurve(seen: PathSeen, power: number, way: Way): Results['reach'] {
   const noise = noiseLevel(seen);
   const points = [...reachDistances(way.end)].flatMap((distance) => {
     const arrival = way.over(distance);
     return arrival ? [{ distance, ...arrival }] : [];
   });
   if (points.length === 0) return null;
-  const levels = points.map(({ loss }) => receivedLevel(seen, eirp, loss));
+  const sent = dbmOfWatts(power) - seen.feedLoss - seen.farFeedLoss;
+  const levels = points.map(({ loss, gains }) => sent + gains - loss);
   return {
     distance: Float64Array.from(points, (p) => p.distance),
     hops: Float64Array.from(points, (p) => p.hops),
     loss: Float64Array.from(points, (p) => p.loss),
+    gains: Float64Array.from(points, (p) => p.gains),
     received: Float64Array.from(levels),
     sUnits: Float64Array.from(levels, sUnits),
     snr: Float64Array.from(noise === null ? [] : levels, (l) => l - (noise ?? 0)),

@@ -2,6 +2,7 @@ import type { StageWorkings } from '../../fields/workings.ts';
 import { arrivalWorkings } from './arrivalWorkings.ts';
 import { exposureWorkings } from './exposureWorkings.ts';
 import type { pathFields } from './fields.ts';
+import { groundWorkings } from './groundWorkings.ts';
 import { lineWorkings } from './lineWorkings.ts';
 import { reachWorkings } from './reachWorkings.ts';
 import { skyWorkings } from './skyWorkings.ts';
@@ -10,6 +11,7 @@ export const pathWorkings: StageWorkings<typeof pathFields> = {
   ...arrivalWorkings,
   ...skyWorkings,
   ...lineWorkings,
+  ...groundWorkings,
   ...exposureWorkings,
   ...reachWorkings,
 };
