@@ -1,6 +1,7 @@
 import { buyErrand, chooseErrand } from './choose/errand.ts';
 import { compareErrand } from './compare/errand.ts';
 import type { Errand } from './errand.ts';
+import { mismatchedErrand } from './mismatched/errand.ts';
 import { powerErrand } from './power/errand.ts';
 import { suggestErrand } from './suggest/errand.ts';
 import { yieldErrand } from './yield/errand.ts';
@@ -10,6 +11,7 @@ export const errands: readonly Errand[] = [
   buyErrand,
   chooseErrand,
   compareErrand,
+  mismatchedErrand,
   powerErrand,
   suggestErrand,
   yieldErrand,
