@@ -27,28 +27,31 @@ export interface ChoiceChartProps extends ChartText {
   least: { at: number; label: string };
 }
 
+/** The best first, so that it stands on its own column. */
+const rank = { marked: 0, placed: 1, plain: 2 } as const;
+
 /** Dots of one column that would cover one another are set side by side. */
 function spread(dots: readonly ChoiceDot[], near: number): (ChoiceDot & { aside: number })[] {
-  const sorted = [...dots].sort((a, b) => a.x - b.x || a.y - b.y);
-  let run = 0;
-  return sorted.map((dot, i) => {
-    const before = sorted[i - 1];
-    run = before && before.x === dot.x && dot.y - before.y < near ? run + 1 : 0;
-    return { ...dot, aside: run % 2 === 0 ? 0 : 1 };
-  });
+  const set: (ChoiceDot & { aside: number })[] = [];
+  for (const dot of [...dots].sort((a, b) => rank[a.kind] - rank[b.kind] || b.y - a.y)) {
+    const covers = (aside: number) =>
+      set.some((one) => one.x === dot.x && one.aside === aside && Math.abs(one.y - dot.y) < near);
+    const aside = [0, 1, -1, 2].find((one) => !covers(one)) ?? 0;
+    set.push({ ...dot, aside });
+  }
+  // The best is drawn last, over all others.
+  return set.reverse();
 }
 
 function Dots({ dots, em }: { dots: readonly ChoiceDot[]; em: number }) {
   const s = useScales();
   if (s === null) return null;
-  const near = em / Math.max(1e-9, Math.abs(s.beyondY(1) - s.beyondY(0)));
-  // The best is drawn last, over all others.
-  const order = { plain: 0, placed: 1, marked: 2 } as const;
-  const drawn = spread(dots, near).sort((a, b) => order[a.kind] - order[b.kind]);
+  const near = (1.15 * em) / Math.max(1e-9, Math.abs(s.beyondY(1) - s.beyondY(0)));
+  const drawn = spread(dots, near);
   return (
     <g>
       {drawn.map(({ key, x, y, kind, text, aside }) => {
-        const [cx, cy] = [s.x(x) + aside * em * 1.05, s.y(y)];
+        const [cx, cy] = [s.x(x) + aside * em * 1.15, s.y(y)];
         const r = (kind === 'plain' ? 0.3 : 0.52) * em;
         return (
           <g key={key} className={`chart__dot chart__dot--${kind}`}>

@@ -14,6 +14,9 @@ const lackWords: Readonly<Record<Lack, string>> = {
   family: 'kind',
 };
 
+const marginOf = ({ margin, order }: Offered) =>
+  margin === null ? '–' : `${format(margin, 'dB', 3)} at ${order}f`;
+
 /** Networks under each other, in order, each ready to be taken. */
 export const OfferedTable = memo(function OfferedTable({
   caption,
@@ -33,30 +36,30 @@ export const OfferedTable = memo(function OfferedTable({
       columns={[
         { key: 'what', label: 'Network', as: 'words' },
         { key: 'parts', label: 'Parts' },
-        { key: 'made', label: 'C + L + T' },
+        { key: 'coils', label: 'Windings' },
         { key: 'margin', label: 'Least margin' },
-        { key: 'order', label: 'of harmonic' },
         { key: 'loss', label: 'Loss' },
         { key: 'hottest', label: 'Hottest part' },
         { key: 'fit', label: 'Return loss' },
         { key: 'power', label: 'Power' },
         ...(lacking ? [{ key: 'lacks', label: 'Fails in', as: 'words' as const }] : []),
-        { key: 'take', label: '', as: 'words' },
       ]}
       rows={offered.map((one, i) => ({
         key: `${one.words} ${one.parts}`,
         cells: {
-          what: lacking ? one.words : `${i + 1}. ${one.words}`,
+          what: (
+            <>
+              {lacking ? one.words : `${i + 1}. ${one.words}`} · <TakeIt offered={one} />
+            </>
+          ),
           parts: String(one.parts),
-          made: `${one.capacitors} + ${one.coils} + ${one.transformers}`,
-          margin: one.margin === null ? '–' : format(one.margin, 'dB', 3),
-          order: one.order === null ? '–' : String(one.order),
+          coils: String(one.coils + one.transformers),
+          margin: marginOf(one),
           loss: format(one.loss, 'dB', 4),
           hottest: one.hottest === '' ? '–' : `${one.hottest}, ${format(one.heat, 'W', 2)}`,
           fit: format(one.returnLoss, 'dB', 3),
           power: format(one.power, 'W', 3),
           lacks: one.lacks.map((lack) => lackWords[lack]).join(', '),
-          take: <TakeIt offered={one} />,
         },
       }))}
     />
