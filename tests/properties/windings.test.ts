@@ -28,6 +28,11 @@ const seen: fc.Arbitrary<WindingsSeen> = fc
     seriesL: fc.option(between(0.1e-6, 50e-6)),
     collectorLoad: fc.option(between(0.5, 5000)),
     collectorPower: fc.option(between(0.01, 100)),
+    dcCurrent: fc.option(between(0.001, 20)),
+    finalInput: between(0.5, 1000),
+    finalGain: between(0.1, 40),
+    speechMean: between(0.02, 0.5),
+    chokeFeed: between(0.001, 5),
     modulatorImpedance: between(10, 5000),
     couplings: fc.option(
       fc.array(
@@ -59,7 +64,10 @@ test('every winding within the ranges is given in finite figures', () => {
   fc.assert(
     fc.property(seen, (given) => {
       const { results, problems } = workWindings(given);
-      const rows = [...(results.coils ?? []), ...(results.transformers ?? [])];
+      const { coils, transformers, transformerEdges, transformerMixes, chokes } = results;
+      const rows = [coils, transformers, transformerEdges, transformerMixes, chokes].flatMap(
+        (table) => [...(table ?? [])],
+      );
       for (const row of rows) {
         for (const cell of Object.values(row)) {
           if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);

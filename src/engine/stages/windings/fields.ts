@@ -1,7 +1,7 @@
 import { declare, quantity } from '../../fields/declare.ts';
 import { windingsInputs } from './inputs.ts';
 import { coils } from './tables.ts';
-import { transformers } from './transformerTable.ts';
+import { chokes, transformerEdges, transformerMixes, transformers } from './transformerTable.ts';
 
 /** Turns, wire and cores for every coil and transformer of the rig. */
 export const windingsFields = declare({
@@ -12,6 +12,9 @@ export const windingsFields = declare({
   results: {
     coils,
     transformers,
+    transformerEdges,
+    transformerMixes,
+    chokes,
     leastQ: quantity({
       label: 'Lowest Q of the coils',
       symbol: 'Q_min',

@@ -1,6 +1,7 @@
 import { cores } from '../../data/cores.ts';
 import { wires } from '../../data/wires.ts';
 import { choice, count, quantity } from '../../fields/declare.ts';
+import { formers } from './former.ts';
 
 const titles = (kind: 'iron' | 'ferrite') =>
   Object.fromEntries(
@@ -9,7 +10,7 @@ const titles = (kind: 'iron' | 'ferrite') =>
 
 const ferrites: Readonly<Record<string, string>> = {
   auto: 'The smallest that suffices',
-  ...titles('ferrite'),
+  ...Object.fromEntries(formers.map(({ key, title }) => [key, title])),
 };
 
 /** What the user may say of the windings. */
@@ -58,18 +59,29 @@ export const windingsInputs = {
     label: 'Core of output transformer and choke',
     options: ferrites,
     default: 'auto',
-    help: 'Mix 61 loses least; mix 43 needs fewer turns and gets warmer.',
+    help: 'Mix 61 loses least; mix 43 needs fewer turns and gets warmer: the sheet reckons both.',
   }),
   modulatorCore: choice({
     label: 'Core of the small transformers',
     options: ferrites,
     default: 'auto',
-    help: 'Of the modulator and between the stages. Any small ferrite toroid of mix 43 will do.',
+    help: 'Of the modulator, between the stages, and of the small chokes. A small toroid of mix 43 will do; below 5 MHz and at high impedances mix 77 or a core with two holes saves turns.',
   }),
   modulatorTurns: count({
     label: 'Turns of the modulator’s transformer',
     range: [1, 40],
     default: null,
     help: 'Of each of its three windings. Left blank, as many as the rule asks for.',
+  }),
+  chokeFeed: quantity({
+    label: 'Current through the supply choke',
+    symbol: 'I_feed',
+    unit: 'A',
+    range: [1e-3, 5],
+    default: 0.15,
+    typical: [0.05, 0.3],
+    digits: 2,
+    help: 'What driver and small stages draw on transmit, with room.',
+    source: 'common practice, no source',
   }),
 } as const;

@@ -10,6 +10,10 @@ export const windingsReads = {
   seriesL: 'carrier.seriesL?',
   collectorLoad: 'transmit.collectorLoad?',
   collectorPower: 'transmit.collectorPower?',
+  dcCurrent: 'transmit.dcCurrent?',
+  finalInput: 'transmit.finalInput',
+  finalGain: 'transmit.finalGain',
+  speechMean: 'transmit.speechMean',
   modulatorImpedance: 'transmit.modulatorImpedance',
   couplings: 'transmit.couplings?',
   coilCore: 'windings.coilCore',
@@ -19,4 +23,5 @@ export const windingsReads = {
   transformerCore: 'windings.transformerCore',
   modulatorCore: 'windings.modulatorCore',
   modulatorTurns: 'windings.modulatorTurns?',
+  chokeFeed: 'windings.chokeFeed',
 } as const;

@@ -1,38 +1,76 @@
 import type { Problem } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
+import type { chokeRows } from './chokeRows.ts';
 import type { transformerRows } from './transformerRows.ts';
 
 /** Copper thinner than this breaks between the fingers, m. */
 const THIN = 0.2e-3;
 
-/** What is amiss with a broadband winding. */
+/** Warmer than this above the air, enamel and ferrite age and mix 43 nears its end, K. */
+const HOT = 60;
+
+/** What is amiss with a broadband transformer. */
 export function transformerCautions(rows: ReturnType<typeof transformerRows>): Problem[] {
   const problems: Problem[] = [];
-  for (const { label, core, times, outcome, flux, bare } of rows) {
+  const warn = (field: string, says: string, help: string) =>
+    problems.push({ field, weight: 'warns', says, try: help });
+  for (const row of rows) {
+    const { label, core, times, outcome, flux, bare, form, rise, instead, upper } = row;
+    const coreField = `windings.${label === 'Output transformer' ? 'transformerCore' : 'modulatorCore'}`;
     if (bare < THIN) {
-      problems.push({
-        field: flux === null ? 'windings.modulatorCore' : 'windings.transformerCore',
-        weight: 'warns',
-        says: `${label}: so many turns leave room for ${format(bare, 'm', 3)} wire only on ${core}.`,
-        try: 'A larger core, or an L match in its place.',
-      });
+      warn(
+        coreField,
+        `${label}: so many turns leave room for ${format(bare, 'm', 3)} wire only on ${core}.`,
+        instead ? `${instead}.` : 'A larger core, or one with two holes.',
+      );
     }
     if (times < 2) {
-      problems.push({
-        field: label === 'Modulator' ? 'windings.modulatorTurns' : 'windings.reactanceTimes',
-        weight: 'warns',
-        says: `${label}: the winding’s impedance is only ${format(times, '1', 2)} times the circuit’s.`,
-        try: 'More turns, or a core with more inductance for each turn.',
-      });
+      warn(
+        form === 'trifilar' ? 'windings.modulatorTurns' : 'windings.reactanceTimes',
+        `${label}: the winding’s impedance is only ${format(times, '1', 2)} times the circuit’s.`,
+        'More turns, or a core with more inductance for each turn.',
+      );
     }
     if (outcome === 'fails' && flux !== null) {
-      problems.push({
-        field: 'windings.transformerCore',
-        weight: 'warns',
-        says: `${label}: ${format(flux, 'T', 2)} in ${core} is over the guideline: it gets hot.`,
-        try: 'A larger core.',
-      });
+      warn(
+        coreField,
+        `${label}: ${format(flux, 'T', 2)} in ${core} is over the guideline: it gets hot.`,
+        'A larger core, or two of them stacked.',
+      );
+    }
+    if (rise !== null && rise > HOT) {
+      warn(
+        coreField,
+        `${label}: with a steady tone ${core} gets ${format(rise, 'K', 2)} warmer than the air.`,
+        'Mix 61, a larger core, or two of them stacked.',
+      );
+    }
+    if (row.angle > Math.PI / 12) {
+      warn(
+        coreField,
+        `${label}: its longest wire is ${format(row.angle, '°', 0)} of a wavelength; good up to ${format(upper, 'Hz', 2)} only.`,
+        instead ? `${instead}.` : 'A core with more inductance for each turn.',
+      );
     }
   }
   return problems;
+}
+
+/** A core that direct current has taken more of than this is the wrong one. */
+const LEAST_KEPT = 0.8;
+
+/** What is amiss with a choke. */
+export function chokeCautions(rows: ReturnType<typeof chokeRows>): Problem[] {
+  return rows.flatMap(({ label, core, kept, direct, flux }): Problem[] =>
+    kept >= LEAST_KEPT
+      ? []
+      : [
+          {
+            field: `windings.${flux === null ? 'modulatorCore' : 'transformerCore'}`,
+            weight: 'warns',
+            says: `${label}: ${format(direct, 'A', 2)} of direct current leave ${core} ${format(kept, '%', 2)} of its inductance.`,
+            try: 'A larger core, or a mix of lower permeability.',
+          },
+        ],
+  );
 }

@@ -1,136 +1,87 @@
-import { permeability, shuntLoss, turnsForReactance } from '../../circuit/broadbandTransformer.ts';
-import { fluxGuide, peakFlux, thickestWire, wireLength } from '../../circuit/toroid.ts';
-import { TURNS_TOLERANCE } from '../../circuit/turnsRatio.ts';
-import type { Core } from '../../data/cores.ts';
+import {
+  besideEachOther,
+  pairLeakage,
+  shuntLoss,
+  surfaceRise,
+} from '../../circuit/broadbandTransformer.ts';
+import { fluxGuide, peakFlux } from '../../circuit/toroid.ts';
 import { format } from '../../quantity/format.ts';
 import { outcomeOf } from './coilRows.ts';
-import { pickPowerFerrite, pickSmallFerrite } from './pickFerrite.ts';
+import { type Former, thickestOn } from './former.ts';
+import { joinsOf } from './joins.ts';
+import { lMatchInstead } from './lMatchInstead.ts';
+import { pickFerrite } from './pickFerrite.ts';
 import { pickWire } from './pickWire.ts';
 import type { WindingsSeen } from './seen.ts';
-
-/** A broadband winding that the rig needs. */
-export interface TransformerWanted {
-  readonly label: string;
-  readonly kind: 'output' | 'choke' | 'trifilar' | 'coupling';
-  readonly core: Core;
-  /** Impedances, Ω; no second for a choke. */
-  readonly first: number;
-  readonly second: number | null;
-  /** Turns of the first winding over the second; 1 for a choke and a trifilar winding. */
-  readonly ratio: number;
-  /** Whole turns of first and second that the ratio is made of, or null where it is free. */
-  readonly whole: readonly [number, number] | null;
-  /** Voltage across the first winding at full power, V rms; null where the signal is small. */
-  readonly voltage: number | null;
-  /** Turns that the user wants on the first winding. */
-  readonly asked: number | null;
-}
+import { type TransformerWanted, transformersWanted } from './transformersWanted.ts';
+import { wound } from './wound.ts';
 
 /** Copper of broadband windings, m: thicker brings nothing and is in the way. */
 const THICKEST = 0.5e-3;
 
-/** What the stages before ask for. */
-function transformersWanted(seen: WindingsSeen): TransformerWanted[] {
-  const { collectorLoad, collectorPower, transformerRatio, antenna } = seen;
-  const list: TransformerWanted[] = [];
-  if (collectorLoad !== null && collectorPower !== null) {
-    const core = pickPowerFerrite(seen.transformerCore, collectorPower);
-    const voltage = Math.sqrt(collectorPower * collectorLoad);
-    const at = { core, first: collectorLoad, voltage, asked: null } as const;
-    if (transformerRatio !== null) {
-      const { transformerPrimary: p, transformerSecondary: s } = seen;
-      list.push({
-        ...at,
-        label: 'Output transformer',
-        kind: 'output',
-        second: antenna,
-        ratio: 1 / transformerRatio,
-        whole: p === null || s === null ? null : [p, s],
-      });
-    }
-    list.push({
-      ...at,
-      label: 'Collector choke',
-      kind: 'choke',
-      second: null,
-      ratio: 1,
-      whole: null,
-    });
-  }
-  const small = { core: pickSmallFerrite(seen.modulatorCore), voltage: null, whole: null } as const;
-  list.push({
-    ...small,
-    label: 'Modulator',
-    kind: 'trifilar',
-    first: seen.modulatorImpedance,
-    second: seen.modulatorImpedance,
-    ratio: 1,
-    asked: seen.modulatorTurns,
-  });
-  for (const { place, collector, following, turns } of seen.couplings ?? []) {
-    if (place === null || collector === null || following === null || turns === null) continue;
-    list.push({
-      ...small,
-      label: place,
-      kind: 'coupling',
-      first: collector,
-      second: following,
-      ratio: turns,
-      asked: null,
-    });
-  }
-  return list;
-}
+/** Speed of light, m/s. */
+export const LIGHT = 299792458;
 
-/** Each broadband winding on its core: turns, impedance, loss, flux. */
+/** Share of a wavelength that no wire should be longer than: 15°. */
+export const SHORT = 1 / 24;
+
+/** Each broadband transformer on its core: turns, wire, loss, heat, how high it goes. */
 export function transformerRows(seen: WindingsSeen) {
-  return transformersWanted(seen).map((wanted) => transformerRow(wanted, seen));
+  return transformersWanted(seen).map((wanted) =>
+    transformerRow(wanted, pickFerrite(wanted, seen), seen),
+  );
 }
 
-function transformerRow(wanted: TransformerWanted, seen: WindingsSeen) {
-  const { core, first, second, voltage, kind } = wanted;
+/** One transformer on a given core. */
+export function transformerRow(wanted: TransformerWanted, former: Former, seen: WindingsSeen) {
+  const { first, second, kind, power, ratio } = wanted;
   const { nominal, tail } = seen;
-  const { size, al, mix } = core;
-  const { stores, loses } = permeability(mix.permeability, mix.relaxation, nominal);
-  const left = Math.hypot(stores, loses) / mix.permeability;
-  const { turnsExact, turnsFlux } = fewestTurns(wanted, seen, left);
-  const [turns, secondTurns] = wholeTurns(wanted, turnsExact, turnsFlux);
-  // The winding's own impedance: jωL·(μ′ − jμ″)/μi.
-  const reactance = 2 * Math.PI * nominal * al * turns ** 2;
-  const impedance = reactance * left;
-  const all = kind === 'trifilar' ? 3 * turns : turns + (secondTurns ?? 0);
-  const wire = pickWire(
-    seen.wire === 'awg' ? 'awg' : 'metric',
-    thickestWire(size.inner, all),
-    THICKEST,
-  );
-  const length = wireLength(size, wire.overall, turns, tail);
+  const { all, ...on } = wound(wanted, former, seen);
+  const { turns, secondTurns } = on;
+  const initial = former.ferrite.permeability;
+  const reactance = 2 * Math.PI * nominal * former.al * turns ** 2;
+  const impedance = (reactance * Math.hypot(on.stores, on.loses)) / initial;
+  const { r, x } = besideEachOther(reactance, initial, on.stores, on.loses);
+  const wire = pickWire(seen.wire === 'awg' ? 'awg' : 'metric', thickestOn(former, all), THICKEST);
+  const bundle = kind === 'trifilar';
+  const around = turns * (former.round + Math.PI * wire.overall);
+  const length = around + 2 * tail;
   // The second winding lies on the first: its centre is one and a half wires off the core.
-  const secondLength =
-    secondTurns === null || kind === 'trifilar'
-      ? null
-      : wireLength(size, 3 * wire.overall, secondTurns, tail);
-  const flux = voltage === null ? null : peakFlux(voltage, turns, size.area, nominal);
+  const secondLength = bundle
+    ? null
+    : secondTurns * (former.round + 3 * Math.PI * wire.overall) + 2 * tail;
+  const leakage = pairLeakage(around, (bundle ? 1 : 2) * wire.overall, wire.bare);
+  const byLeakage = first / (2 * Math.PI * leakage);
+  const longest = Math.max(length, secondLength ?? 0);
+  const byLength = (SHORT * LIGHT) / longest;
+  const taken = power === null ? null : (power * first) / r;
+  const flux =
+    power === null ? null : peakFlux(Math.sqrt(power * first), turns, former.area, nominal);
   const fluxLimit = flux === null ? null : fluxGuide(nominal);
   return {
     label: wanted.label,
-    core: core.title,
+    does: wanted.does,
+    core: former.title,
+    form: (bundle ? 'trifilar' : 'over') as 'trifilar' | 'over',
     first,
     second,
-    al,
-    permeability: left,
-    turnsExact,
-    turnsFlux,
-    turns,
-    secondTurns,
-    inductance: al * turns ** 2,
+    power,
+    al: former.al,
+    ...on,
+    ratioOff: turns / secondTurns / ratio - 1,
+    inductance: former.al * turns ** 2,
     impedance,
     times: impedance / first,
-    loss: shuntLoss(
-      first,
-      (reactance * loses) / mix.permeability,
-      (reactance * stores) / mix.permeability,
-    ),
+    shuntR: r,
+    shuntX: x,
+    loss: shuntLoss(first, r, x),
+    taken,
+    takenSpeech: taken === null ? null : taken * seen.speechMean,
+    rise: taken === null ? null : surfaceRise(taken, former.surface),
+    leakage,
+    upper: Math.min(byLeakage, byLength),
+    upperBy: (byLeakage < byLength ? 'leakage' : 'length') as 'leakage' | 'length',
+    angle: (2 * Math.PI * longest * nominal) / LIGHT,
     wire: wire.title,
     bare: wire.bare,
     length,
@@ -138,63 +89,27 @@ function transformerRow(wanted: TransformerWanted, seen: WindingsSeen) {
     flux,
     fluxLimit,
     outcome: outcomeOf(flux, fluxLimit),
-    build: buildLine(kind, turns, secondTurns, core.title, length, secondLength),
+    build: buildLine(bundle, turns, secondTurns, former, length, secondLength),
+    joins: joinsOf(bundle ? 'trifilar' : 'over'),
+    instead: kind === 'coupling' ? lMatchInstead(first, second, nominal) : null,
   };
-}
-
-/** Turns on the winding with fewer of them: by impedance, and by flux. Not rounded. */
-function fewestTurns(wanted: TransformerWanted, seen: WindingsSeen, left: number) {
-  const { core, first, ratio, voltage } = wanted;
-  const few = Math.min(1, 1 / ratio);
-  const onFirst = turnsForReactance(first, seen.reactanceTimes, core.al, left, seen.nominal);
-  const guide = Math.SQRT2 * Math.PI * core.size.area * seen.nominal * fluxGuide(seen.nominal);
-  return {
-    turnsExact: onFirst * few,
-    turnsFlux: voltage === null ? null : (voltage / guide) * few,
-  };
-}
-
-/**
- * Whole turns of both windings. Where the ratio is made of whole turns both are multiplied; where
- * it is free, the smaller winding grows until the ratio is met within 4 %.
- */
-function wholeTurns(
-  wanted: TransformerWanted,
-  turnsExact: number,
-  turnsFlux: number | null,
-): [number, number | null] {
-  const { kind, ratio, whole, asked } = wanted;
-  const least = Math.max(1, Math.ceil(Math.max(turnsExact, turnsFlux ?? 0)));
-  if (kind === 'choke') return [least, null];
-  if (kind === 'trifilar') return [asked ?? least, asked ?? least];
-  if (whole) {
-    const k = Math.ceil(least / Math.min(...whole));
-    return [k * whole[0], k * whole[1]];
-  }
-  const few = growUntilMet(least, Math.max(ratio, 1 / ratio));
-  const many = Math.round(few * Math.max(ratio, 1 / ratio));
-  return ratio >= 1 ? [many, few] : [few, many];
-}
-
-/** The fewest turns, from `least` on, whose product with the ratio is whole within 4 %. */
-function growUntilMet(least: number, steep: number): number {
-  let few = least;
-  while (Math.abs(Math.round(few * steep) / (few * steep) - 1) > TURNS_TOLERANCE) few += 1;
-  return few;
 }
 
 function buildLine(
-  kind: TransformerWanted['kind'],
+  bundle: boolean,
   turns: number,
-  secondTurns: number | null,
-  core: string,
+  secondTurns: number,
+  former: Former,
   length: number,
   secondLength: number | null,
 ): string {
   const cut = format(length, 'm', 2);
-  if (kind === 'choke') return `${turns} turns on ${core}, cut ${cut}`;
-  if (kind === 'trifilar') {
-    return `Three wires twisted lightly, ${cut} each, ${turns} turns together on ${core}; mark the starts: the end of the second goes to the start of the third`;
+  const where =
+    former.shape === 'ring' ? `on ${former.title}` : `through both holes of ${former.title}`;
+  const number = (n: number) => `${n} ${n === 1 ? 'turn' : 'turns'}`;
+  if (bundle) {
+    return `Three wires of ${cut}, twisted together some three times a centimetre, ${number(turns)} ${where}`;
   }
-  return `${turns} turns, then ${secondTurns} turns over them, on ${core}; cut ${cut} for the first and ${secondLength === null ? '' : format(secondLength, 'm', 2)} for the second`;
+  const over = secondLength === null ? '' : format(secondLength, 'm', 2);
+  return `${number(turns)}, then ${number(secondTurns)} over them, ${where}; cut ${cut} for the first and ${over} for the second`;
 }

@@ -1,188 +1,384 @@
-import { TURNS_TOLERANCE } from '../../circuit/turnsRatio.ts';
-import { wires } from '../../data/wires.ts';
-import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { fluxOutcome, guide, lengthOf, rowCore, rule, section, tableAl } from './coilWorkings.ts';
+import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
+import { fluxOutcome, guide, rule } from './coilWorkings.ts';
+import {
+  copperOf,
+  cutOf,
+  factorOf,
+  guideStep,
+  initial,
+  nominal,
+  permeabilityOf,
+  roundStep,
+  rowFormer,
+  sizeOf,
+  warming,
+  wireOf,
+} from './ferriteSteps.ts';
 import type { windingsFields } from './fields.ts';
+import { LIGHT, SHORT } from './transformerRows.ts';
+import { kindAt, ratioAt, turnsOf } from './turnsWorkings.ts';
 
-type Keys = `transformers.${keyof (typeof windingsFields)['results']['transformers']['columns']}`;
+type Results = (typeof windingsFields)['results'];
+type Column<T extends 'transformers' | 'transformerEdges' | 'transformerMixes'> =
+  `${T}.${keyof Results[T]['columns'] & string}`;
+type Keys = Column<'transformers'> | Column<'transformerEdges'> | Column<'transformerMixes'>;
+
+/** Workings that the table of transformers and that of the mixes have in common. */
+function alike(table: 'transformers' | 'transformerMixes') {
+  const on = (look: Look, index: number) => rowFormer(look, table, index);
+  const at = (look: Look) => look('plan.nominal') as number;
+  return {
+    label: rule('Output transformer, modulator, then those between the stages.'),
+    first: (look: Look, index: number) => impedance(look, table, index, 'first'),
+    second: (look: Look, index: number) => impedance(look, table, index, 'second'),
+    power: (look: Look, index: number): Working =>
+      kindAt(look, table, index) === 'output'
+        ? {
+            says: 'What the final makes at full power.',
+            formula: 'P_c',
+            where: { P_c: 'transmit.collectorPower' },
+            source: 'Transmit',
+          }
+        : {
+            says: 'What the final makes, less its gain.',
+            formula: 'P_c / 10^(G_F / 10)',
+            where: { P_c: 'transmit.collectorPower', G_F: 'transmit.finalGain' },
+            source: 'Transmit',
+          },
+    al: (look: Look, index: number) => factorOf(on(look, index)),
+    stores: (look: Look, index: number) => permeabilityOf(on(look, index), at(look), nominal, 1),
+    loses: (look: Look, index: number) => permeabilityOf(on(look, index), at(look), nominal, 2),
+    turnsExact: (look: Look, index: number): Working => ({
+      says: 'Turns whose impedance is so many times the circuit’s, on the winding with fewer.',
+      formula: 'sqrt(k_X * R_1 / (2 * pi * f_0 * A_L * m_f)) * n_few',
+      where: {
+        k_X: 'windings.reactanceTimes',
+        R_1: 'row.first',
+        f_0: nominal,
+        A_L: 'row.al',
+        ...keptStep(look, table, index),
+        ...fewer(look, table, index),
+      },
+      source: 'closed form of an inductance; factor: common practice',
+    }),
+    turnsFlux: (look: Look, index: number): Working => ({
+      says: 'Faraday’s law solved for the turns at the guideline’s flux, on the winding with fewer.',
+      formula: 'V_1 / (sqrt(2) * pi * A_e * f_0 * B_lim) * n_few',
+      where: {
+        ...voltageStep,
+        A_e: sizeOf(on(look, index), 'area'),
+        f_0: nominal,
+        ...guideStep,
+        ...fewer(look, table, index),
+      },
+      source: 'Faraday’s law',
+    }),
+    turns: (look: Look, index: number) => turnsOf(look, table, index, 'first'),
+    secondTurns: (look: Look, index: number) => turnsOf(look, table, index, 'second'),
+    inductance: {
+      says: 'A_L times the square of the turns.',
+      formula: 'A_L * N^2',
+      where: { A_L: 'row.al', N: 'row.turns' },
+      source: 'definition of A_L',
+    } as Working,
+    shuntR: (look: Look, index: number) => beside(look, table, index, 'row.loses'),
+    shuntX: (look: Look, index: number) => beside(look, table, index, 'row.stores'),
+    loss: lossOf('row.first'),
+    taken: {
+      says: 'The resistance that the core’s loss makes takes its share of the power.',
+      formula: 'P_1 * R_1 / R_w',
+      where: { P_1: 'row.power', R_1: 'row.first', R_w: 'row.shuntR' },
+      source: 'Ohm’s law',
+      assumes: 'A steady tone; loss as at small signals.',
+    } as Working,
+    rise: (look: Look, index: number) => warming(on(look, index)),
+  };
+}
+
+const { label, ...both } = alike('transformers');
+const mixes = alike('transformerMixes');
+
+const named = <P extends string, T extends Record<string, WorkingOf>>(
+  prefix: P,
+  table: T,
+): { [K in keyof T & string as `${P}.${K}`]: T[K] } =>
+  Object.fromEntries(Object.entries(table).map(([key, one]) => [`${prefix}.${key}`, one])) as {
+    [K in keyof T & string as `${P}.${K}`]: T[K];
+  };
 
 export const transformerWorkings: Pick<
   StageWorkings<typeof windingsFields>,
   Extract<keyof StageWorkings<typeof windingsFields>, Keys>
 > = {
-  'transformers.label': rule(
-    'Output transformer, collector choke, modulator, then those between the stages.',
-  ),
+  ...named('transformers', both),
+  ...named('transformerMixes', mixes),
+  'transformers.label': label,
+  'transformers.does': rule('By its place.'),
   'transformers.core': rule(
-    'The one asked for; else mix 61 by the power (up to 1 W half an inch less, up to 5 W half an inch, more above) and FT37-43 for small signals.',
+    'The one asked for; else, for power, the smallest of mix 61 that stays cool (up to 1 W FT37, up to 5 W FT50, up to 20 W FT82, above two of them), and for small signals the first on which thirty turns suffice: FT37-43, then FT50-43 and a two-hole core; below 5 MHz FT37-77, FT50-77 and a two-hole core of mix 73.',
   ),
-  'transformers.first': (look, index) => impedance(look, index, 'first'),
-  'transformers.second': (look, index) => impedance(look, index, 'second'),
-  'transformers.al': (look, index) => tableAl(rowCore(look, 'transformers', index)),
-  'transformers.permeability': (look, index) => {
-    const { mix, title } = rowCore(look, 'transformers', index);
-    return {
-      says: 'A ferrite’s permeability falls off above its relaxation frequency.',
-      formula: 'abs(1 + (mu_i - 1) / (1 + i * f_0 / f_rel)) / mu_i',
-      where: permeabilityWhere(mix.permeability, mix.relaxation ?? 0, title),
-      source: 'Debye’s relaxation; Snoek, 1947; frequency from memory',
-      assumes: 'One relaxation, its frequency within 30 %.',
-    };
-  },
-  'transformers.turnsExact': (look, index) => ({
-    says: 'Turns whose impedance is so many times the circuit’s, on the winding with fewer.',
-    formula: 'sqrt(k_X * R_1 / (2 * pi * f_0 * A_L * m_f)) * n_few',
-    where: {
-      k_X: 'windings.reactanceTimes',
-      R_1: 'row.first',
-      f_0: 'plan.nominal',
-      A_L: 'row.al',
-      m_f: 'row.permeability',
-      ...fewer(look, index),
-    },
-    source: 'closed form of an inductance; factor: common practice',
+  'transformers.form': rule(
+    'The modulator’s three wires go on together; else the second winding goes over the first.',
+  ),
+  'transformers.ratioOff': (look, index) => ({
+    says: 'Whole turns over the ratio that is wanted.',
+    formula: 'N_1 / N_2 / r_12 - 1',
+    where: { N_1: 'row.turns', N_2: 'row.secondTurns', ...ratioStep(look, 'transformers', index) },
+    source: 'definition',
   }),
-  'transformers.turnsFlux': (look, index) => ({
-    says: 'Faraday’s law solved for the turns at the guideline’s flux, on the winding with fewer.',
-    formula: 'V_1 / (sqrt(2) * pi * A_e * f_0 * B_lim) * n_few',
-    where: {
-      ...collectorVoltage,
-      A_e: section(rowCore(look, 'transformers', index)),
-      f_0: 'plan.nominal',
-      B_lim: 'row.fluxLimit',
-      ...fewer(look, index),
-    },
-    source: 'Faraday’s law',
-  }),
-  'transformers.turns': (look, index) => turns(look, index, 'first'),
-  'transformers.secondTurns': (look, index) => turns(look, index, 'second'),
-  'transformers.inductance': {
-    says: 'A_L times the square of the turns.',
-    formula: 'A_L * N^2',
-    where: { A_L: 'row.al', N: 'row.turns' },
-    source: 'definition of A_L',
-  },
-  'transformers.impedance': {
+  'transformers.impedance': (look, index) => ({
     says: 'Reactance of the inductance, with the permeability that is left.',
     formula: '2 * pi * f_0 * L_1 * m_f',
-    where: { f_0: 'plan.nominal', L_1: 'row.inductance', m_f: 'row.permeability' },
+    where: { f_0: nominal, L_1: 'row.inductance', ...keptStep(look, 'transformers', index) },
     source: 'closed form of an inductance',
-  },
+  }),
   'transformers.times': {
     says: 'The winding’s impedance over the circuit’s.',
     formula: 'Z_1 / R_1',
     where: { Z_1: 'row.impedance', R_1: 'row.first' },
     source: 'definition',
   },
-  'transformers.loss': (look, index) => {
-    const { mix, title } = rowCore(look, 'transformers', index);
+  'transformers.takenSpeech': {
+    says: 'On the mean of speech.',
+    formula: 'P_h * d_sp',
+    where: { P_h: 'row.taken', d_sp: 'transmit.speechMean' },
+    source: 'Transmit’s assumption about speech',
+  },
+  'transformers.leakage': (look, index) => {
+    const trifilar = kindAt(look, 'transformers', index) === 'trifilar';
     return {
-      says: 'The winding lies across source and load: it throws back by μ′ and takes by μ″.',
-      formula:
-        '20 * log10(abs(1 + R_1 / (2 * i * 2 * pi * f_0 * L_1 * (1 + (mu_i - 1) / (1 + i * f_0 / f_rel)) / mu_i)))',
+      says: trifilar
+        ? 'Wires that touch, as a line of two wires of the first winding’s length.'
+        : 'Wires two diameters apart on the mean, as a line of the first winding’s length.',
+      formula: `mu_0 / pi * acosh(${trifilar ? '' : '2 * '}d_o / d_w) * N_1 * (l_r + pi * d_o)`,
       where: {
-        R_1: 'row.first',
-        L_1: 'row.inductance',
-        ...permeabilityWhere(mix.permeability, mix.relaxation ?? 0, title),
+        mu_0: {
+          value: 4e-7 * Math.PI,
+          unit: 'H/m',
+          says: 'permeability of the vacuum',
+          source: 'CODATA',
+        },
+        d_o: wireOf(look, 'transformers', index, 'overall'),
+        d_w: 'row.bare',
+        N_1: 'row.turns',
+        ...roundStep(rowFormer(look, 'transformers', index)),
       },
-      source: 'closed form: a shunt impedance between equal resistances',
-      assumes: 'Source and load are equal; leakage and copper are left out.',
+      source: 'inductance of a two-wire line, closed form',
+      assumes: 'Within a factor of two: how close the windings lie decides.',
     };
   },
-  'transformers.wire': rule('Thickest that fits with all windings in one layer, up to 0.5 mm.'),
-  'transformers.bare': (look, index) => ({
-    says: 'From the table of wires.',
-    formula: 'd_w',
-    where: { d_w: wireFigure(look, index, 'bare', 'copper of this wire') },
-    source: wireSource,
+  'transformers.upper': (look, index) => ({
+    says: 'The lower of two limits: leakage that costs 1 dB, and a wire of a twenty-fourth of a wavelength.',
+    formula: 'min(f_L, f_w)',
+    where: upperSteps(look, index),
+    source: 'closed form of a series reactance; 15°: common practice',
   }),
+  'transformers.upperBy': (look, index) => ({
+    says: 'Which of the two limits is the lower.',
+    formula: 'f_L < f_w ? "leakage" : "length"',
+    where: upperSteps(look, index),
+    source: 'this program’s own rule',
+  }),
+  'transformers.angle': (look, index) => ({
+    says: 'Length over the wavelength in the air, as an angle.',
+    formula: '2 * pi * l_max * f_0 / c_0',
+    where: { ...longestStep(look, index), f_0: nominal, c_0: lightSpeed },
+    source: 'definition',
+  }),
+  'transformers.wire': rule('Thickest that fits with all windings in one layer, up to 0.5 mm.'),
+  'transformers.bare': (look, index) => copperOf(look, 'transformers', index),
   'transformers.length': (look, index) =>
-    lengthOf(
-      rowCore(look, 'transformers', index),
-      wireFigure(look, index, 'overall', 'this wire over its enamel'),
+    cutOf(
+      rowFormer(look, 'transformers', index),
+      wireOf(look, 'transformers', index, 'overall'),
+      1,
+      'row.turns',
     ),
   'transformers.secondLength': (look, index) =>
-    lengthOf(
-      rowCore(look, 'transformers', index),
-      wireFigure(look, index, 'overall', 'three wires over their enamel: it lies on the first', 3),
+    cutOf(
+      rowFormer(look, 'transformers', index),
+      wireOf(look, 'transformers', index, 'overall'),
+      3,
       'row.secondTurns',
     ),
   'transformers.flux': (look, index) => ({
     says: 'Faraday’s law for a sine.',
     formula: 'V_1 / (sqrt(2) * pi * N * A_e * f_0)',
     where: {
-      ...collectorVoltage,
+      ...voltageStep,
       N: 'row.turns',
-      A_e: section(rowCore(look, 'transformers', index)),
-      f_0: 'plan.nominal',
+      A_e: sizeOf(rowFormer(look, 'transformers', index), 'area'),
+      f_0: nominal,
     },
     source: 'Faraday’s law',
   }),
   'transformers.fluxLimit': guide(),
   'transformers.outcome': fluxOutcome(),
   'transformers.build': rule('Turns and core of this row in one line.'),
+  'transformers.joins': rule('By the way the windings lie.'),
+  'transformers.instead': rule(
+    'Where the impedances are nine to one and more: Q = √(R₂/R₁ − 1), the coil R₁Q in series with the lower, the capacitor R₂/Q across the higher.',
+  ),
+  'transformerMixes.core': rule('The size that the power asks for, in each mix.'),
+  'transformerEdges.label': rule('Each transformer twice.'),
+  'transformerEdges.edge': rule('Lower, then upper.'),
+  'transformerEdges.frequency': (look, index) => ({
+    says: 'From the table of bands.',
+    formula: 'f_e',
+    where: {
+      f_e: {
+        value: edgeAt(look, index)?.frequency ?? 0,
+        unit: 'Hz',
+        says: 'edge of the band',
+        source: 'ITU Radio Regulations, Article 5, from memory',
+      },
+    },
+    source: 'ITU Radio Regulations, Article 5, from memory',
+  }),
+  'transformerEdges.stores': (look, index) => edgePermeability(look, index, 1),
+  'transformerEdges.loses': (look, index) => edgePermeability(look, index, 2),
+  'transformerEdges.shuntR': (look, index) => edgeBeside(look, index, 'row.loses'),
+  'transformerEdges.shuntX': (look, index) => edgeBeside(look, index, 'row.stores'),
+  'transformerEdges.loss': (look, index) =>
+    lossOf({ value: ownRow(look, index)?.first ?? 0, unit: 'Ω', says: 'what it works across' }),
 };
 
-const wireSource = 'IEC 60317-0-1 or ASTM B258, from memory';
-
-/** A diameter of the wire named in a row. */
-function wireFigure(
-  look: Look,
-  index: number,
-  which: 'bare' | 'overall',
-  says: string,
-  times = 1,
-): Bound {
-  const rows = look('windings.transformers') as readonly { readonly wire: string }[];
-  const wire = wires.find(({ title }) => title === rows[index]?.wire);
-  return { value: times * (wire?.[which] ?? 0), unit: 'm', says, source: wireSource };
+interface OwnRow {
+  readonly first: number;
+  readonly inductance: number;
 }
 
-/** Voltage across the first winding at full power: that of the collector. */
-const collectorVoltage: Record<string, Bound> = {
-  P_c: 'transmit.collectorPower',
-  R_c: 'transmit.collectorLoad',
-  V_1: { formula: 'sqrt(P_c * R_c)', unit: 'Vrms', says: 'voltage at the collector' },
-};
+const edgeAt = (look: Look, index: number) =>
+  (look('windings.transformerEdges') as readonly { readonly frequency: number }[])[index];
 
-function permeabilityWhere(
-  initial: number,
-  relaxation: number,
-  title: string,
-): Record<string, Bound> {
+/** The transformer that a row of the edges belongs to: two rows each. */
+const ownRow = (look: Look, index: number) =>
+  (look('windings.transformers') as readonly OwnRow[])[Math.floor(index / 2)];
+
+function edgePermeability(look: Look, index: number, part: 1 | 2): Working {
+  const former = rowFormer(look, 'transformers', Math.floor(index / 2));
+  return permeabilityOf(former, edgeAt(look, index)?.frequency ?? 1, 'row.frequency', part);
+}
+
+function edgeBeside(look: Look, index: number, over: string): Working {
+  const former = rowFormer(look, 'transformers', Math.floor(index / 2));
+  const l: Bound = {
+    value: ownRow(look, index)?.inductance ?? 0,
+    unit: 'H',
+    says: 'of its first winding',
+  };
+  return besideOf(initial(former), 'row.frequency', l, over);
+}
+
+/** Loss and reactance side by side, from the complex permeability. */
+function beside(
+  look: Look,
+  table: 'transformers' | 'transformerMixes',
+  index: number,
+  over: string,
+): Working {
+  return besideOf(initial(rowFormer(look, table, index)), nominal, 'row.inductance', over);
+}
+
+function besideOf(mu: Bound, f0: Bound, l: Bound, over: string): Working {
   return {
-    mu_i: { value: initial, unit: '1', says: `${title}: initial permeability` },
-    f_rel: {
-      value: relaxation,
-      unit: 'Hz',
-      says: `${title}: relaxation frequency`,
-      source: 'from memory, ±30 %',
-    },
-    f_0: 'plan.nominal',
+    says: 'The winding’s impedance jωL·(μ′ − jμ″)/μᵢ turned into two parts side by side.',
+    formula: '2 * pi * f_0 * L_1 * (mu_1^2 + mu_2^2) / (mu_i * mu_x)',
+    where: { f_0: f0, L_1: l, mu_1: 'row.stores', mu_2: 'row.loses', mu_i: mu, mu_x: over },
+    source: 'series turned into parallel, closed form',
   };
 }
 
-/** Which of the transformers this row is. */
-function kindAt(look: Look, index: number): 'output' | 'choke' | 'trifilar' | number {
-  const rows = look('windings.transformers') as readonly { readonly label: string }[];
-  const labels = rows.map(({ label }) => label);
-  if (labels[index] === 'Output transformer') return 'output';
-  if (labels[index] === 'Collector choke') return 'choke';
-  const modulator = labels.indexOf('Modulator');
-  return index === modulator ? 'trifilar' : index - modulator - 1;
+function lossOf(r1: Bound): Working {
+  return {
+    says: 'The winding lies across source and load: it takes by its resistance and throws back by its reactance.',
+    formula: '10 * log10((1 + R_1 / (2 * R_w))^2 + (R_1 / (2 * X_w))^2)',
+    where: { R_1: r1, R_w: 'row.shuntR', X_w: 'row.shuntX' },
+    source: 'closed form: a shunt impedance between equal resistances',
+    assumes: 'Source and load are equal; leakage and copper are left out.',
+  };
 }
 
-function coupling(look: Look, place: number) {
-  const rows = look('transmit.couplings') as readonly {
-    readonly collector: number;
-    readonly following: number;
-    readonly turns: number;
-  }[];
-  return rows[place];
+/** Size of the permeability over the initial one. */
+function keptStep(
+  look: Look,
+  table: 'transformers' | 'transformerMixes',
+  index: number,
+): Record<string, Bound> {
+  return {
+    mu_1: 'row.stores',
+    mu_2: 'row.loses',
+    mu_i: initial(rowFormer(look, table, index)),
+    m_f: { formula: 'sqrt(mu_1^2 + mu_2^2) / mu_i', unit: '1', says: 'permeability left' },
+  };
 }
 
-function impedance(look: Look, index: number, side: 'first' | 'second'): Working {
-  const kind = kindAt(look, index);
+/** Voltage across the first winding at full power. */
+const voltageStep: Record<string, Bound> = {
+  P_1: 'row.power',
+  R_1: 'row.first',
+  V_1: { formula: 'sqrt(P_1 * R_1)', unit: 'Vrms', says: 'voltage across the first winding' },
+};
+
+const lightSpeed: Bound = { value: LIGHT, unit: 'm/s', says: 'speed of light', source: 'exact' };
+
+function longestStep(look: Look, index: number): Record<string, Bound> {
+  const rows = look('windings.transformers') as readonly { readonly secondLength: number | null }[];
+  return (rows[index]?.secondLength ?? null) === null
+    ? { l_max: 'row.length' }
+    : {
+        l_w: 'row.length',
+        l_w2: 'row.secondLength',
+        l_max: { formula: 'max(l_w, l_w2)', unit: 'm', says: 'longest wire' },
+      };
+}
+
+function upperSteps(look: Look, index: number): Record<string, Bound> {
+  return {
+    R_1: 'row.first',
+    L_s: 'row.leakage',
+    f_L: { formula: 'R_1 / (2 * pi * L_s)', unit: 'Hz', says: 'where leakage costs 1 dB' },
+    ...longestStep(look, index),
+    c_0: lightSpeed,
+    k_w: { value: SHORT, unit: '1', says: '15° of a wavelength' },
+    f_w: { formula: 'k_w * c_0 / l_max', unit: 'Hz', says: 'where the longest wire is 15° long' },
+  };
+}
+
+function ratioStep(
+  look: Look,
+  table: 'transformers' | 'transformerMixes',
+  index: number,
+): Record<string, Bound> {
+  const { symbol, where } = ratioAt(look, table, index);
+  return symbol === '1'
+    ? { r_12: { value: 1, unit: '1', says: 'all windings have the same turns' } }
+    : where;
+}
+
+/** `n_few`: turns of the smaller winding over the first. */
+function fewer(
+  look: Look,
+  table: 'transformers' | 'transformerMixes',
+  index: number,
+): Record<string, Bound> {
+  const { symbol, where } = ratioAt(look, table, index);
+  if (symbol === '1') {
+    return { n_few: { value: 1, unit: '1', says: 'all windings have the same turns' } };
+  }
+  return {
+    ...where,
+    n_few: { formula: `min(1, 1 / ${symbol})`, unit: '1', says: 'smaller winding over first' },
+  };
+}
+
+function impedance(
+  look: Look,
+  table: 'transformers' | 'transformerMixes',
+  index: number,
+  side: 'first' | 'second',
+): Working {
+  const kind = kindAt(look, table, index);
   const is = (path: string, symbol: string, says: string): Working => ({
     says,
     formula: symbol,
@@ -196,132 +392,21 @@ function impedance(look: Look, index: number, side: 'first' | 'second'): Working
       'The modulator’s impedance across one winding.',
     );
   }
-  if (kind === 'output' && side === 'second') {
-    return is('plan.antenna', 'R_ant', 'The output network and the antenna behind it.');
+  if (kind === 'output') {
+    return side === 'second'
+      ? is('plan.antenna', 'R_ant', 'The output network and the antenna behind it.')
+      : is('transmit.collectorLoad', 'R_c', 'The load that the final wants.');
   }
-  if (kind === 'output' || kind === 'choke') {
-    return is('transmit.collectorLoad', 'R_c', 'The load that the final wants.');
-  }
-  const row = coupling(look, kind);
+  const couplings = look('transmit.couplings') as readonly {
+    readonly collector: number;
+    readonly following: number;
+  }[];
+  const row = couplings[kind];
   const value = (side === 'first' ? row?.collector : row?.following) ?? 0;
   return {
     says: 'As Transmit’s table of transformers has it.',
     formula: 'R',
     where: { R: { value, unit: 'Ω', says: 'this side, from Transmit' } },
     source: 'Transmit',
-  };
-}
-
-/** Turns of the first winding over the second, as a symbol with what it needs. */
-function ratio(look: Look, index: number): { symbol: string; where: Record<string, Bound> } {
-  const kind = kindAt(look, index);
-  if (kind === 'output') {
-    return {
-      symbol: 'r_12',
-      where: {
-        n_t: 'output.transformerRatio',
-        r_12: { formula: '1 / n_t', unit: '1', says: 'turns, first over second' },
-      },
-    };
-  }
-  if (kind === 'choke' || kind === 'trifilar') return { symbol: '1', where: {} };
-  return {
-    symbol: 'r_12',
-    where: {
-      r_12: {
-        value: coupling(look, kind)?.turns ?? 1,
-        unit: '1',
-        says: 'turns, first over second, from Transmit',
-      },
-    },
-  };
-}
-
-/** `n_few`: turns of the smaller winding over the first. */
-function fewer(look: Look, index: number): Record<string, Bound> {
-  const { symbol, where } = ratio(look, index);
-  if (symbol === '1') {
-    return { n_few: { value: 1, unit: '1', says: 'all windings have the same turns' } };
-  }
-  return {
-    ...where,
-    n_few: { formula: `min(1, 1 / ${symbol})`, unit: '1', says: 'smaller winding over first' },
-  };
-}
-
-function turns(look: Look, index: number, side: 'first' | 'second'): Working {
-  const kind = kindAt(look, index);
-  const powered = kind === 'output' || kind === 'choke';
-  const least: Record<string, Bound> = powered
-    ? { N_x: 'row.turnsExact', N_B: 'row.turnsFlux' }
-    : { N_x: 'row.turnsExact' };
-  const most = powered ? 'max(N_x, N_B)' : 'N_x';
-  least.N_min = {
-    formula: `max(1, ceil(${most}))`,
-    unit: 'turns',
-    says: 'whole turns that suffice on the smaller winding',
-  };
-  const asked = look('windings.modulatorTurns');
-  if (kind === 'trifilar' && asked !== null) {
-    return {
-      says: 'As you want them.',
-      formula: 'N',
-      where: { N: 'windings.modulatorTurns' },
-      source: 'as typed',
-    };
-  }
-  if (kind === 'choke' || kind === 'trifilar') {
-    return {
-      says: 'The next whole turn that suffices.',
-      formula: 'N_min',
-      where: least,
-      source: 'one turn is one pass through the hole',
-    };
-  }
-  if (kind === 'output' && look('output.transformerPrimary') !== null) {
-    return {
-      says: 'Both numbers of the ratio are multiplied until the smaller winding suffices.',
-      formula: `ceil(N_min / min(N_p, N_s)) * ${side === 'first' ? 'N_p' : 'N_s'}`,
-      where: { ...least, N_p: 'output.transformerPrimary', N_s: 'output.transformerSecondary' },
-      source: 'closed form of the ideal transformer',
-    };
-  }
-  return grown(look, index, side, least);
-}
-
-/** The smaller winding grows until the ratio is met in whole turns. */
-function grown(
-  look: Look,
-  index: number,
-  side: 'first' | 'second',
-  least: Record<string, Bound>,
-): Working {
-  const rows = look('windings.transformers') as readonly {
-    readonly turns: number;
-    readonly secondTurns: number;
-    readonly turnsExact: number;
-    readonly turnsFlux: number | null;
-  }[];
-  const row = rows[index];
-  const { where } = ratio(look, index);
-  const few = Math.min(row?.turns ?? 1, row?.secondTurns ?? 1);
-  const start = Math.max(1, Math.ceil(Math.max(row?.turnsExact ?? 1, row?.turnsFlux ?? 0)));
-  const tries = Array.from({ length: Math.max(0, few - start) }, (_, k) => {
-    const n = `(N_min + ${k})`;
-    return `abs(round(${n} * n_s) / (${n} * n_s) - 1) <= t_n ? ${n} : `;
-  }).join('');
-  const found = `(${tries}N_min + ${Math.max(0, few - start)})`;
-  const firstIsMany = (row?.turns ?? 1) >= (row?.secondTurns ?? 1);
-  const wantsMany = (side === 'first') === firstIsMany;
-  return {
-    says: `The smaller winding grows from the least that suffices until whole turns meet the ratio within ${100 * TURNS_TOLERANCE} %.`,
-    formula: wantsMany ? `round(${found} * n_s)` : found,
-    where: {
-      ...least,
-      ...where,
-      n_s: { formula: 'max(r_12, 1 / r_12)', unit: '1', says: 'ratio, larger over smaller' },
-      t_n: { value: TURNS_TOLERANCE, unit: '1', says: 'how far whole turns may be off' },
-    },
-    source: 'closed form of the ideal transformer',
   };
 }

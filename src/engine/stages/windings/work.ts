@@ -1,9 +1,12 @@
 import type { Problem, Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
+import { chokeRows } from './chokeRows.ts';
 import { coilRows } from './coilRows.ts';
+import { edgeRows } from './edgeRows.ts';
 import type { windingsFields } from './fields.ts';
+import { mixRows } from './mixRows.ts';
 import type { WindingsSeen } from './seen.ts';
-import { transformerCautions } from './transformerCautions.ts';
+import { chokeCautions, transformerCautions } from './transformerCautions.ts';
 import { transformerRows } from './transformerRows.ts';
 
 type Coils = ReturnType<typeof coilRows>;
@@ -12,14 +15,22 @@ type Coils = ReturnType<typeof coilRows>;
 export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   const coils = coilRows(seen);
   const transformers = transformerRows(seen);
+  const chokes = chokeRows(seen);
   return {
     results: {
       coils,
       transformers,
+      transformerEdges: edgeRows(transformers, seen.nominal),
+      transformerMixes: mixRows(seen),
+      chokes,
       leastQ: coils.length === 0 ? null : Math.min(...coils.map(({ q }) => q)),
       wireTotal: coils.length === 0 ? null : coils.reduce((sum, { length }) => sum + length, 0),
     },
-    problems: [...coilCautions(coils, seen.coilQ), ...transformerCautions(transformers)],
+    problems: [
+      ...coilCautions(coils, seen.coilQ),
+      ...transformerCautions(transformers),
+      ...chokeCautions(chokes),
+    ],
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Bound, Look, StageWorkings } from '../../fields/workings.ts';
+import { chokeWorkings } from './chokeWorkings.ts';
 import { coilWorkings } from './coilWorkings.ts';
 import type { windingsFields } from './fields.ts';
 import { transformerWorkings } from './transformerWorkings.ts';
@@ -6,6 +7,7 @@ import { transformerWorkings } from './transformerWorkings.ts';
 export const windingsWorkings: StageWorkings<typeof windingsFields> = {
   ...coilWorkings,
   ...transformerWorkings,
+  ...chokeWorkings,
   leastQ: (look) => ({
     says: 'The least of all coils.',
     ...over(look, 'q', 'Q', (names) => `min(${names.join(', ')})`),

@@ -1,0 +1,87 @@
+import type { WindingsSeen } from './seen.ts';
+
+/** A broadband transformer that the rig needs. */
+export interface TransformerWanted {
+  readonly label: string;
+  readonly kind: 'output' | 'trifilar' | 'coupling';
+  /** What it is there for. */
+  readonly does: string;
+  /** Impedances, Ω. */
+  readonly first: number;
+  readonly second: number;
+  /** Turns of the first winding over the second; 1 for a trifilar winding. */
+  readonly ratio: number;
+  /** Whole turns of first and second that the ratio is made of, or null where it is free. */
+  readonly whole: readonly [number, number] | null;
+  /** What it carries at full power, W; null where the signal is small. */
+  readonly power: number | null;
+  /** Turns that the user wants on the first winding. */
+  readonly asked: number | null;
+}
+
+const couplingDoes: Readonly<Record<string, string>> = {
+  'First amplifier to filter':
+    'Makes of the filter the load that the amplifier wants, and of the amplifier the source that the filter wants.',
+  'Filter to second amplifier': 'Ends the filter in the resistance that it was designed for.',
+  'Second amplifier to driver': 'Makes of the driver’s input the load that the amplifier wants.',
+  'Driver to final': 'Turns the driver’s volts into the current that the final’s base takes.',
+};
+
+/** What the stages before ask for. */
+export function transformersWanted(seen: WindingsSeen): TransformerWanted[] {
+  return [...outputWanted(seen), modulatorWanted(seen), ...couplingsWanted(seen)];
+}
+
+function outputWanted(seen: WindingsSeen): TransformerWanted[] {
+  const { collectorLoad, collectorPower, transformerRatio, antenna } = seen;
+  if (collectorLoad === null || collectorPower === null || transformerRatio === null) return [];
+  const { transformerPrimary: p, transformerSecondary: s } = seen;
+  return [
+    {
+      label: 'Output transformer',
+      kind: 'output',
+      does: 'Makes of the antenna, through the output network, the load that the final wants.',
+      first: collectorLoad,
+      second: antenna,
+      ratio: 1 / transformerRatio,
+      whole: p === null || s === null ? null : [p, s],
+      power: collectorPower,
+      asked: null,
+    },
+  ];
+}
+
+function modulatorWanted(seen: WindingsSeen): TransformerWanted {
+  return {
+    label: 'Modulator',
+    kind: 'trifilar',
+    does: 'Gives both diodes the same carrier in opposite senses, so that it cancels in their middle.',
+    first: seen.modulatorImpedance,
+    second: seen.modulatorImpedance,
+    ratio: 1,
+    whole: null,
+    power: null,
+    asked: seen.modulatorTurns,
+  };
+}
+
+function couplingsWanted(seen: WindingsSeen): TransformerWanted[] {
+  const { collectorPower, finalGain } = seen;
+  return (seen.couplings ?? []).flatMap(({ place, collector, following, turns }) => {
+    if (place === null || collector === null || following === null || turns === null) return [];
+    const drives = place === 'Driver to final' && collectorPower !== null;
+    return [
+      {
+        label: place,
+        kind: 'coupling' as const,
+        does: couplingDoes[place] ?? 'Makes of what follows the load that is wanted.',
+        first: collector,
+        second: following,
+        ratio: turns,
+        whole: null,
+        power: drives ? collectorPower / 10 ** (finalGain / 10) : null,
+        asked: null,
+      },
+    ];
+  });
+}
