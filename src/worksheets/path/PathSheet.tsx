@@ -10,7 +10,7 @@ import { Sight } from './Sight.tsx';
 import { Sky } from './Sky.tsx';
 
 const ways: Readonly<Record<string, string>> = {
-  skyWave: 'by the F2 layer',
+  skyWave: 'by the ionosphere',
   lineOfSight: 'in line of sight',
   twoRay: 'in line of sight',
   groundWave: 'along the ground',

@@ -9,8 +9,9 @@ import { useInput, useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 
-/** By the F2 layer: whether it is open, and the way of the ray. */
+/** By the ionosphere: whether it is open, and the way of the ray. */
 export function Sky() {
+  const byE = useValue<string>('path.layer') === 'e';
   return (
     <>
       <Section
@@ -38,7 +39,7 @@ export function Sky() {
           <Entry of="path.hour" />
           <Entry of="path.latitude" />
           <Entry of="path.sunspots" />
-          <Given of="path.foF2" used="path.critical" />
+          {byE ? null : <Given of="path.foF2" used="path.critical" />}
         </Fields>
         <Figures>
           <Result of="path.opening" none="the Earth is in the way" />
@@ -61,13 +62,15 @@ export function Sky() {
           </Note>
         }
       >
+        <Entry of="path.layer" form="row" />
         <Fields>
-          <Entry of="path.layerHeight" />
+          {byE ? null : <Entry of="path.layerHeight" />}
           <Given of="path.hops" used="path.hopCount" />
           <Entry of="path.lowest" />
         </Fields>
         <Figures>
           <Result of="path.elevation" />
+          <Result of="path.mirror" />
           <Result of="path.hopCount" />
           <Result of="path.hopDistance" />
           <Result of="path.longestHop" />

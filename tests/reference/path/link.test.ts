@@ -28,6 +28,7 @@ const base: Seen = {
   antennaFree: null,
   antennaBest: null,
   polarisation: 'horizontal',
+  layer: 'f2',
   layerHeight: 300e3,
   foF2: null,
   hops: null,

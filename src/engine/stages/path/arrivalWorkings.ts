@@ -44,7 +44,7 @@ export const arrivalWorkings = {
           where: {
             n: 'path.hopCount',
             R_E: constants.earth,
-            h_v: 'path.layerHeight',
+            h_v: 'path.mirror',
             d: 'path.hopDistance',
             theta: {
               formula: 'd / (2 * R_E)',

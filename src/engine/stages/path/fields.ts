@@ -16,13 +16,13 @@ export const pathFields = declare({
     route: choice({
       label: 'Way',
       options: {
-        skyWave: 'By the F2 layer',
+        skyWave: 'By the ionosphere',
         lineOfSight: 'In line of sight, free space',
         twoRay: 'In line of sight, with the ground ray',
         groundWave: 'Along the ground',
       },
       default: 'skyWave',
-      help: 'Below 30 MHz nearly every contact beyond a few tens of kilometres goes by the F2 layer.',
+      help: 'Below 30 MHz nearly every contact beyond a few tens of kilometres goes by the ionosphere.',
     }),
     distance: quantity({
       label: 'Distance',
@@ -97,6 +97,12 @@ export const pathFields = declare({
       options: { horizontal: 'Horizontal', vertical: 'Vertical' },
       default: 'horizontal',
       help: 'Of both antennas. Used with the ground ray.',
+    }),
+    layer: choice({
+      label: 'Layer',
+      options: { f2: 'F2, 200 to 400 km up', e: 'E, 110 km up' },
+      default: 'f2',
+      help: 'The E layer works by day only, on the lower bands and for a thousand kilometres or two. The F2 layer stays through the night.',
     }),
     layerHeight: quantity({
       label: 'Height of the layer',
@@ -219,6 +225,13 @@ export const pathFields = declare({
       unit: 'W',
       digits: 3,
       help: 'Equivalent isotropically radiated power at the crest of the envelope.',
+    }),
+    mirror: quantity({
+      label: 'Height reckoned with',
+      symbol: 'h_m',
+      unit: 'm',
+      digits: 3,
+      help: 'Where the ray is turned back.',
     }),
     hopCount: count({
       label: 'Hops',

@@ -113,7 +113,7 @@ export function gainsOver(look: Look): Working {
       D: 'point.distance',
       n: 'point.hops',
       R_E: constants.earth,
-      h_v: 'path.layerHeight',
+      h_v: 'path.mirror',
       theta: {
         formula: 'D / n / (2 * R_E)',
         unit: '°',

@@ -15,7 +15,7 @@ const skyLoss: Working = {
     D: 'point.distance',
     n: 'point.hops',
     R_E: earth,
-    h_v: 'path.layerHeight',
+    h_v: 'path.mirror',
     h_D: constants.absorbing,
     I: 'path.index',
     f_0: 'plan.nominal',

@@ -23,6 +23,7 @@ export const pathReads = {
   antennaFree: 'antenna.free?',
   antennaBest: 'antenna.best?',
   polarisation: 'path.polarisation',
+  layer: 'path.layer',
   layerHeight: 'path.layerHeight',
   foF2: 'path.foF2?',
   hops: 'path.hops?',

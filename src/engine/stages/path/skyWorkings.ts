@@ -1,5 +1,6 @@
 import type { Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { constants } from './constants.ts';
+import { E_HEIGHT, E_NIGHT } from './eLayer.ts';
 import type { pathFields } from './fields.ts';
 import { declinations, type Season } from './sun.ts';
 import { typicalCriticals } from './typicalCritical.ts';
@@ -10,6 +11,27 @@ const { earth } = constants;
 
 /** Workings of the way by the F2 layer. */
 export const skyWorkings = {
+  mirror: (look) =>
+    look('path.layer') === 'e'
+      ? {
+          says: 'The E layer’s.',
+          formula: 'h_E',
+          where: {
+            h_E: {
+              value: E_HEIGHT,
+              unit: 'm',
+              says: 'height of the E layer',
+              source: 'ITU-R P.533',
+            },
+          },
+          source: 'ITU-R P.533',
+        }
+      : {
+          says: 'As given.',
+          formula: 'h_v',
+          where: { h_v: 'path.layerHeight' },
+          source: 'as typed',
+        },
   hopCount: (look) =>
     look('path.hops') === null
       ? {
@@ -28,7 +50,7 @@ export const skyWorkings = {
   longestHop: {
     says: 'A ray along the horizon touches the layer where the Earth’s curve allows it.',
     formula: '2 * R_E * acos(R_E / (R_E + h_v))',
-    where: { R_E: earth, h_v: 'path.layerHeight' },
+    where: { R_E: earth, h_v: 'path.mirror' },
     source: geometry,
   },
   usableHop: {
@@ -36,7 +58,7 @@ export const skyWorkings = {
     formula: '2 * R_E * (pi / 2 - beta_min - i_v)',
     where: {
       R_E: earth,
-      h_v: 'path.layerHeight',
+      h_v: 'path.mirror',
       beta_min: 'path.lowest',
       i_v: {
         formula: 'asin(R_E * cos(beta_min) / (R_E + h_v))',
@@ -51,7 +73,7 @@ export const skyWorkings = {
     formula: 'atan(((R_E + h_v) * cos(theta) - R_E) / ((R_E + h_v) * sin(theta)))',
     where: {
       R_E: earth,
-      h_v: 'path.layerHeight',
+      h_v: 'path.mirror',
       d: 'path.hopDistance',
       theta: { formula: 'd / (2 * R_E)', unit: '°', says: 'half the angle at the Earth’s centre' },
     },
@@ -60,7 +82,7 @@ export const skyWorkings = {
   secant: {
     says: 'By the law of sines the ray meets the layer at sin i = R cos β / (R + h).',
     formula: '1 / sqrt(1 - (R_E * cos(beta) / (R_E + h_v))^2)',
-    where: { R_E: earth, h_v: 'path.layerHeight', beta: 'path.elevation' },
+    where: { R_E: earth, h_v: 'path.mirror', beta: 'path.elevation' },
     source: geometry,
   },
   zenith: (look) => ({
@@ -128,7 +150,7 @@ export const skyWorkings = {
           formula: '2 * R_E * (pi / 2 - beta_s - i_s)',
           where: {
             R_E: earth,
-            h_v: 'path.layerHeight',
+            h_v: 'path.mirror',
             f_0: 'plan.nominal',
             f_c: 'path.critical',
             i_s: {
@@ -181,6 +203,19 @@ export const skyWorkings = {
 } satisfies Partial<StageWorkings<typeof pathFields>>;
 
 function critical(look: Look): Working {
+  if (look('path.layer') === 'e') {
+    return {
+      says: 'The E layer follows the sun closely; a little is left at night.',
+      formula: 'max(f_n, f_1 * ((180 + 1.44 * R_12) * max(0, cos(chi)))^0.25)',
+      where: {
+        f_n: { value: E_NIGHT, unit: 'Hz', says: 'left at night' },
+        f_1: { value: 0.9e6, unit: 'Hz', says: 'scale of the formula' },
+        R_12: 'path.sunspots',
+        chi: 'path.zenith',
+      },
+      source: 'CCIR’s simple form, from memory',
+    };
+  }
   if (look('path.foF2') !== null) {
     return { says: 'As given.', formula: 'f_F2', where: { f_F2: 'path.foF2' }, source: 'as typed' };
   }

@@ -6,6 +6,7 @@ import { dbmOfWatts } from '../../quantity/power.ts';
 import { freeSpaceLoss, SPEED_OF_LIGHT } from '../../waves/freeSpaceLoss.ts';
 import { groundWave } from '../../waves/groundWave.ts';
 import { absorptionIndex } from './absorption.ts';
+import { E_HEIGHT, eCritical } from './eLayer.ts';
 import { exposureDistance, exposureLimits } from './exposure.ts';
 import { exposureAdvice } from './exposureAdvice.ts';
 import { fieldStrength } from './fieldStrength.ts';
@@ -60,11 +61,13 @@ export function workPath(seen: PathSeen): Work<typeof pathFields> {
     reach: reachCurve(seen, power, way),
   };
   if (results.snr === null && results.received !== null) problems.push(waitsForNoise(seen));
-  const typical = seen.route === 'skyWave' && seen.foF2 === null;
+  const typical = seen.route === 'skyWave' && seen.layer === 'f2' && seen.foF2 === null;
   return {
     results,
     problems,
-    origins: { critical: typical ? 'typical' : seen.foF2 === null ? 'worked' : 'typed' },
+    origins: {
+      critical: typical ? 'typical' : seen.layer === 'e' || seen.foF2 === null ? 'worked' : 'typed',
+    },
   };
 }
 
@@ -83,11 +86,15 @@ interface Way {
 }
 
 function bySky(seen: PathSeen): Way {
-  const { frequency, distance, layerHeight: height, lowest } = seen;
+  const { frequency, distance, lowest } = seen;
+  const byE = seen.layer === 'e';
+  const height = byE ? E_HEIGHT : seen.layerHeight;
   const hourAngle = ((seen.hour - 43_200) / 86_400) * 2 * Math.PI;
   const zenith = sunZenith(seen.latitude, declinations[seen.season], hourAngle);
   const share = dayShare(zenith);
-  const critical = seen.foF2 ?? typicalCritical(seen.season, seen.sunspots, share);
+  const critical = byE
+    ? eCritical(seen.sunspots, zenith)
+    : (seen.foF2 ?? typicalCritical(seen.season, seen.sunspots, share));
   const index = absorptionIndex(seen.sunspots, zenith);
   const sky: Sky = { frequency, height, critical, lowest, index, gyro: seen.gyro };
   const ray = skyRay(distance, seen.hops, sky);
@@ -96,6 +103,7 @@ function bySky(seen: PathSeen): Way {
   const opening = mufShare <= WORKING_SHARE ? 'holds' : mufShare <= 1 ? 'close' : 'fails';
   const hidden = ray.elevation < 0;
   const part: Part = {
+    mirror: height,
     hopCount: ray.hops,
     hopDistance: ray.hopDistance,
     longestHop: hopReach(0, height),
@@ -140,7 +148,7 @@ function skyProblems(
       {
         field: 'path.hops',
         weight: 'stops',
-        says: `A hop of ${format(ray.hopDistance, 'm', 4)} is too long: at this height the longest is ${format(hopReach(0, seen.layerHeight), 'm', 4)}.`,
+        says: `A hop of ${format(ray.hopDistance, 'm', 4)} is too long: at this height the longest is ${format(hopReach(0, seen.layer === 'e' ? E_HEIGHT : seen.layerHeight), 'm', 4)}.`,
         try: 'More hops, or leave the field blank.',
       },
     ];
