@@ -12,6 +12,7 @@ import { Rows } from '../bound/Rows.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
 import { CollectorPicture } from './CollectorPicture.tsx';
+import { ExactFinal } from './ExactFinal.tsx';
 import { LoadPicture } from './LoadPicture.tsx';
 import { MarginPicture } from './MarginPicture.tsx';
 import { PowerPicture } from './PowerPicture.tsx';
@@ -67,8 +68,8 @@ export function MismatchLeaf() {
             <p>
               Into a high load the swing comes to its end at the supply, and the drive is held: that
               is the lower line. If the planned pulse of current went on, the collector would go
-              where the upper line is. A real one lies in between; <a href="#power">Final</a> works
-              it out.
+              where the upper line is. A real one saturates on the way: the dashed line, from the
+              model of its transistor.
             </p>
           </Note>
         }
@@ -98,6 +99,7 @@ export function MismatchLeaf() {
             'lossAngle',
           ]}
         />
+        <ExactFinal />
         <Caution>
           At a high standing-wave ratio there are two to three times the volts on the antenna
           terminal and in the network, and the final runs hot: burns without a spark, and a dead
