@@ -38,7 +38,7 @@ export interface TransistorModel {
 
 const none = Number.POSITIVE_INFINITY;
 
-/** What the published equations assume where a card says nothing. */
+/** What the published equations assume where a card says nothing and a real transistor may too. */
 const unsaid = {
   nf: 1,
   vaf: none,
@@ -57,6 +57,25 @@ const unsaid = {
   xti: 3,
   eg: 1.11,
   xtb: 0,
+} as const;
+
+/** What simulators of circuits take for every parameter that a card leaves out (from memory). */
+export const unsaidOfCards = {
+  ...unsaid,
+  is: 1e-16,
+  bf: 100,
+  br: 1,
+  rb: 0,
+  re: 0,
+  rc: 0,
+  cje: 0,
+  vje: 0.75,
+  mje: 0.33,
+  cjc: 0,
+  vjc: 0.75,
+  mjc: 0.33,
+  tf: 0,
+  tr: 0,
 } as const;
 
 /** Medium-power audio drivers of one family differ in voltage only. */

@@ -1,10 +1,14 @@
 import type { GummelPoonCard } from '../../circuit/power/gummelPoonAt.ts';
 import { transistors } from '../../data/devices.ts';
-import { type TransistorModelKey, transistorModels } from '../../data/transistorModels.ts';
+import {
+  type TransistorModelKey,
+  transistorModels,
+  unsaidOfCards,
+} from '../../data/transistorModels.ts';
 import { type CardKey, cardParameters } from './cardParameters.ts';
 import { type ReadCard, readCard } from './readCard.ts';
 
-export type Whence = 'device' | 'fT' | 'own';
+export type Whence = 'device' | 'fT' | 'own' | 'unsaid';
 
 /** The model card that the exact answer takes, and where each figure is from. */
 export interface ChosenCard {
@@ -14,8 +18,9 @@ export interface ChosenCard {
 }
 
 /**
- * Card of the chosen transistor, with what the user's own card says in place of its figures. A
- * transition frequency of the user's own stretches the transit time, unless the own card has one.
+ * Card of the chosen transistor, with parameters of the user's own in place of its figures; or a
+ * whole card of the user's own. A transition frequency of the user's own stretches the transit time,
+ * unless the own card has one.
  *
  * @param transition Hz
  */
@@ -28,12 +33,16 @@ export function cardOf(
   const read = pasted === null ? null : readCard(pasted);
   const { ft } = transistors[device];
   const stretched = transition !== ft;
-  const card: GummelPoonCard = { ...base, tf: (base.tf * ft) / transition, ...read?.values };
+  const whole = read?.whole && Object.keys(read.values).length > 0;
+  const card: GummelPoonCard = whole
+    ? { ...unsaidOfCards, ...read.values }
+    : { ...base, tf: (base.tf * ft) / transition, ...read?.values };
   return {
     card,
     read,
     whence: (key) => {
       if (read?.values[key] !== undefined) return 'own';
+      if (whole) return 'unsaid';
       return key === 'tf' && stretched ? 'fT' : 'device';
     },
   };

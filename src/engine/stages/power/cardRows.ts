@@ -53,6 +53,9 @@ export function cardSource(device: TransistorModelKey, read: ReadCard | null): s
   const { name, source } = transistorModels[device];
   const own = read === null ? 0 : Object.keys(read.values).length;
   if (own === 0) return `${name}: ${source}`;
-  const yours = read?.name === '' ? 'your card' : `your card “${read?.name}”`;
-  return `${own === 1 ? 'One parameter' : `${own} parameters`} from ${yours}, the rest from ${name}: ${source}`;
+  if (read?.whole) {
+    const yours = read.name === '' ? 'Your card' : `Your card “${read.name}”`;
+    return `${yours}; what it leaves out has the value that the published notation gives it.`;
+  }
+  return `${own === 1 ? 'One parameter' : `${own} parameters`} of your own, the rest from ${name}: ${source}`;
 }

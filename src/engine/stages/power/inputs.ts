@@ -118,7 +118,7 @@ export const powerInputs = {
     label: 'Own model card',
     symbol: 'card',
     longest: 4000,
-    help: 'A .model line of an NPN transistor for circuit simulators, from the maker or your own collection. What it names replaces the card of the chosen transistor; the rest stays.',
+    help: 'A .model line of an NPN transistor for circuit simulators, from the maker or your own collection, takes the place of the chosen transistor’s. Bare pairs such as RB=3 CJC=40p replace those alone.',
     source: 'data sheet or your own simulator card',
   }),
 } as const;

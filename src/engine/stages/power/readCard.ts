@@ -5,6 +5,8 @@ import { type CardKey, cardParameters, leftOut } from './cardParameters.ts';
 export interface ReadCard {
   /** Name on the card; blank where there is none. */
   readonly name: string;
+  /** A whole card, which has the published value for what it leaves out; else bare parameters. */
+  readonly whole: boolean;
   /** Parameters understood, SI units; Infinity for one without limit. */
   readonly values: Readonly<Partial<Record<CardKey, number>>>;
   /** Parameters that the equations here leave out. */
@@ -43,7 +45,7 @@ const factors: readonly (readonly [string, number])[] = [
  */
 export function readCard(text: string): ReadCard {
   const says: string[] = [];
-  const { name, body } = chosen(logicalLines(text), says);
+  const { name, whole, body } = chosen(logicalLines(text), says);
   const values: Partial<Record<CardKey, number>> = {};
   const out: string[] = [];
   const unknown: string[] = [];
@@ -61,7 +63,7 @@ export function readCard(text: string): ReadCard {
   }
   const junk = body.replace(/([^\s=(),]+)\s*=\s*([^\s=(),]*)/g, ' ').replace(/[\s(),+]+/g, ' ');
   if (junk.trim() !== '') says.push(`“${shortened(junk.trim())}” is not understood.`);
-  return { name, values, leftOut: [...new Set(out)], unknown: [...new Set(unknown)], says };
+  return { name, whole, values, leftOut: [...new Set(out)], unknown: [...new Set(unknown)], says };
 }
 
 function take(
@@ -94,20 +96,20 @@ function logicalLines(text: string): string[] {
 }
 
 /** The first card of an NPN, or all that is written where no line begins with `.model`. */
-function chosen(lines: readonly string[], says: string[]): { name: string; body: string } {
+function chosen(lines: readonly string[], says: string[]) {
   const cards = lines.filter((line) => /^\.model\b/i.test(line));
-  if (cards.length === 0) return { name: '', body: lines.join(' ') };
+  if (cards.length === 0) return { name: '', whole: false, body: lines.join(' ') };
   const parted = cards.map((line) =>
-    /^\.model\s+(\S+?)\s*\(?\s*(?:ako:\S+\s+)?([a-z]+)\b(.*)$/i.exec(line),
+    /^\.model\s+(\S+)\s+\(?\s*(?:ako:\S+\s+)?([a-z]+)\b(.*)$/i.exec(line),
   );
   const npn = parted.find((parts) => parts?.[2]?.toUpperCase() === 'NPN');
   if (!npn) {
     says.push('There is no card of an NPN transistor; nothing is used.');
-    return { name: '', body: '' };
+    return { name: '', whole: false, body: '' };
   }
   if (cards.length > 1) says.push('Of several cards the first one of an NPN transistor counts.');
   if (lines.length > cards.length) says.push('Lines that belong to no card are not used.');
-  return { name: shortened(npn[1] ?? ''), body: npn[3] ?? '' };
+  return { name: shortened(npn[1] ?? ''), whole: true, body: npn[3] ?? '' };
 }
 
 /** A number with its factor, or null. */

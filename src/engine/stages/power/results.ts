@@ -138,6 +138,7 @@ export const powerResults = {
           device: 'the chosen transistor',
           fT: 'your transition frequency',
           own: 'your card',
+          unsaid: 'left out: published value',
         },
         help: 'Which source it was taken from.',
       }),

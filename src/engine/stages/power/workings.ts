@@ -221,8 +221,8 @@ export const powerWorkings: StageWorkings<typeof powerFields> = {
     assumes: 'The conduction angle stays.',
   },
   cardSource: {
-    says: 'The chosen transistor’s card, with what yours says in its place.',
-    rule: 'Each parameter from your card where it has one, else from that of the chosen transistor.',
+    says: 'Your own card, or the chosen transistor’s.',
+    rule: 'A whole card of yours goes before that of the chosen transistor; bare parameters of yours replace those alone.',
     where: { card: 'power.card' },
     source: 'published notation of circuit simulators',
   },
@@ -240,7 +240,7 @@ export const powerWorkings: StageWorkings<typeof powerFields> = {
   },
   'cardRows.value': {
     says: 'As the exact answer takes it.',
-    rule: 'From your card where it has one, else from the chosen transistor’s; the transit time goes with a transition frequency of your own.',
+    rule: 'From your card where it has one; else the published value if it is a whole card, or the chosen transistor’s; the transit time goes with a transition frequency of your own.',
     where: { f_T: 'transmit.transition' },
     source: 'the card named above',
   },
