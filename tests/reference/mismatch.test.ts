@@ -197,7 +197,8 @@ describe('bounds of a harmonic', () => {
         const around = aroundCircle(wavesAt(built, f), loaded, 50, rhoOf(swr), final);
         const most = 10 * Math.log10(Math.max(...around.gain) / rise.plain);
         expect(most).toBeLessThanOrEqual(rise.same + 1e-9);
-        expect(most).toBeGreaterThan(rise.same - 0.02);
+        // Where the output reflects less than the antenna, a smaller ratio takes most.
+        if (rise.back >= rhoOf(swr)) expect(most).toBeGreaterThan(rise.same - 0.02);
         expect(rise.same).toBeLessThanOrEqual((rise.any ?? 999) + 1e-9);
       }
     }

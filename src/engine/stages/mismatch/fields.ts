@@ -50,7 +50,7 @@ export const mismatchFields = declare({
       symbol: 'M_same',
       unit: 'dB',
       digits: 3,
-      help: 'Where every harmonic meets the same standing-wave ratio, each at its own worst angle.',
+      help: 'Where every harmonic meets a standing-wave ratio up to the same, each at its own worst angle.',
     }),
     marginAny: quantity({
       label: 'Least margin, any antenna at the harmonics',

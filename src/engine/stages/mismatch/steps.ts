@@ -113,7 +113,7 @@ export function marginSteps(
   };
   const passed = {
     plain: '1 / C_n^2',
-    same: '(1 - rho^2) / (C_n - min(C_n, D_n) * rho)^2',
+    same: '(1 - r_n^2) / (C_n - min(C_n, D_n) * r_n)^2',
     any: '1 / (C_n^2 - D_n^2)',
   } as const;
   return {
@@ -138,6 +138,9 @@ export function marginSteps(
       ...(way === 'plain'
         ? {}
         : { D_n: step(`abs(${loaded('d', 'n')})`, '1', `the same at harmonic ${n}, thrown back`) }),
+      ...(way === 'same'
+        ? { r_n: step('min(rho, D_n / C_n)', '1', 'reflection up to rho that takes most') }
+        : {}),
       ...(needs.frequency
         ? {
             n: { value: n, unit: '1', says: 'order of the harmonic' },

@@ -29,7 +29,7 @@ export const worst = table({
       symbol: 'M_same',
       unit: 'dB',
       digits: 3,
-      help: 'Every harmonic at the same ratio and its own worst angle.',
+      help: 'Every harmonic at a ratio up to the same and its own worst angle.',
     }),
     marginAny: quantity({
       label: 'Any antenna at the harmonics',
@@ -88,11 +88,11 @@ export const harmonics = table({
       help: 'Of the network as the antenna sees it at this harmonic.',
     }),
     same: quantity({
-      label: 'Rise at the same SWR',
+      label: 'Rise up to the same SWR',
       symbol: 'r_same',
       unit: 'dB',
       digits: 3,
-      help: 'Most that an antenna of the typed ratio takes more than the plain resistance.',
+      help: 'Most that an antenna of no more than the typed ratio takes more than the plain resistance.',
     }),
     any: quantity({
       label: 'Rise in any antenna',

@@ -101,8 +101,12 @@ export const mismatchWorkings: StageWorkings<typeof mismatchFields> = {
   }),
   'harmonics.same': {
     says: 'The antenna’s reflection at its worst angle against the network’s own.',
-    formula: '10 * log10((1 - rho^2) / (1 - min(1, rho_n) * rho)^2)',
-    where: { rho: 'mismatch.reflection', rho_n: 'row.back' },
+    formula: '10 * log10((1 - r^2) / (1 - min(1, rho_n) * r)^2)',
+    where: {
+      rho: 'mismatch.reflection',
+      rho_n: 'row.back',
+      r: { formula: 'min(rho, rho_n)', unit: '1', says: 'reflection up to rho that takes most' },
+    },
     source: 'mismatch factor; any text on two-ports',
   },
   'harmonics.any': {
