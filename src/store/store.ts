@@ -38,6 +38,7 @@ export type SheetKey =
   | 'receive'
   | 'path'
   | 'antenna'
+  | 'day'
   | 'bench';
 
 /** A message about opening, saving or losing something. */

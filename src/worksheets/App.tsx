@@ -11,6 +11,7 @@ import { BenchSheet } from './bench/BenchSheet.tsx';
 import { CarrierSheet } from './carrier/CarrierSheet.tsx';
 import { CompareLeaf } from './compare/CompareLeaf.tsx';
 import { ConvertLeaf } from './convert/ConvertLeaf.tsx';
+import { DayLeaf } from './day/DayLeaf.tsx';
 import { EndsLeaf } from './ends/EndsLeaf.tsx';
 import { FilterSheet } from './filter/FilterSheet.tsx';
 import { Foot } from './frame/Foot.tsx';
@@ -61,6 +62,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   receive: ReceiveSheet,
   path: PathSheet,
   antenna: AntennaLeaf,
+  day: DayLeaf,
   bench: BenchSheet,
 };
 

@@ -1,5 +1,6 @@
 import { buyErrand, chooseErrand } from './choose/errand.ts';
 import { compareErrand } from './compare/errand.ts';
+import { dayErrand } from './day/errand.ts';
 import type { Errand } from './errand.ts';
 import { mismatchedErrand } from './mismatched/errand.ts';
 import { powerErrand } from './power/errand.ts';
@@ -11,6 +12,7 @@ export const errands: readonly Errand[] = [
   buyErrand,
   chooseErrand,
   compareErrand,
+  dayErrand,
   mismatchedErrand,
   powerErrand,
   suggestErrand,

@@ -7,7 +7,7 @@ const several: Readonly<Record<string, readonly string[]>> = {
   carrier: ['carrier', 'convert', 'front', 'products'],
   transmit: ['transmit', 'amplifiers', 'power', 'supply'],
   output: ['output', 'suggest', 'mismatch'],
-  path: ['path', 'antenna'],
+  path: ['path', 'antenna', 'day'],
   windings: ['windings', 'transformers', 'cores'],
 };
 
@@ -27,6 +27,7 @@ export const views: Readonly<Record<string, View>> = {
     title: 'Amplifiers',
     asks: 'What do the small stages do, from the microphone to the driver?',
   },
+  day: { of: 'path', title: 'Day', asks: 'Which distance is open at which hour?' },
   transformers: {
     of: 'windings',
     title: 'Transformers',

@@ -1,0 +1,162 @@
+import { grounds } from '../../data/grounds.ts';
+import { powerRatioOfDb } from '../../quantity/decibel.ts';
+import { dbmOfWatts } from '../../quantity/power.ts';
+import { absorptionIndex } from '../../stages/path/absorption.ts';
+import { E_HEIGHT, eCritical } from '../../stages/path/eLayer.ts';
+import { gainsAt } from '../../stages/path/gains.ts';
+import { incidenceSecant } from '../../stages/path/hop.ts';
+import type { PathSeen } from '../../stages/path/seen.ts';
+import { type Sky, skyRay } from '../../stages/path/skyRay.ts';
+import { requiredDensity } from '../../stages/path/speechGrade.ts';
+import { declinations, sunZenith } from '../../stages/path/sun.ts';
+import { dayShare, typicalCritical } from '../../stages/path/typicalCritical.ts';
+import { freeSpaceLoss } from '../../waves/freeSpaceLoss.ts';
+import { groundWave } from '../../waves/groundWave.ts';
+import type { DayAnswer } from './dayAnswer.ts';
+
+const HOURS = 24;
+const DISTANCES = 48;
+
+/** First distance of the map, and its last at the least, m. */
+const NEAREST = 20e3;
+const FARTHEST = 10e6;
+
+/** Most hops that are tried. */
+const HOPS = 4;
+
+const how =
+  'For every hour and distance: one to four hops by the E and the F2 layer where they are open and no lower layer stands in the way, and the wave along the ground; the strongest counts. The same layer and sun are taken along the whole way.';
+
+/** Works a day, an hour at a time; yields the share done. */
+export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
+  const distances = Float64Array.from(
+    { length: DISTANCES },
+    (_, i) => NEAREST * (FARTHEST / NEAREST) ** (i / (DISTANCES - 1)),
+  );
+  const hours = Float64Array.from({ length: HOURS }, (_, i) => i * 3600);
+  const size = HOURS * DISTANCES;
+  const received = new Float64Array(size).fill(Number.NEGATIVE_INFINITY);
+  const way = new Uint8Array(size);
+  const hops = new Uint8Array(size);
+  const sent = dbmOfWatts(seen.power ?? seen.pep) - seen.feedLoss - seen.farFeedLoss;
+  const ground = alongGround(seen, distances);
+  for (let h = 0; h < HOURS; h += 1) {
+    const skies = skiesAt(seen, hours[h] ?? 0);
+    for (let d = 0; d < DISTANCES; d += 1) {
+      const at = h * DISTANCES + d;
+      const best = strongest(seen, distances[d] ?? 0, skies, ground[d] ?? null);
+      if (best === null) continue;
+      received[at] = sent + best.level;
+      way[at] = best.way;
+      hops[at] = best.hops;
+    }
+    yield (h + 1) / HOURS;
+  }
+  const { snr, grade } = understood(seen, received, way);
+  const planned = nearestIndex(distances, seen.distance);
+  let hoursOpen = 0;
+  for (let h = 0; h < HOURS; h += 1) {
+    if ((grade[h * DISTANCES + planned] ?? 0) > 0) hoursOpen += 1;
+  }
+  return { hours, distances, received, snr, grade, way, hops, hoursOpen, how };
+}
+
+interface Skies {
+  readonly e: Sky;
+  readonly f2: Sky;
+}
+
+/** Both layers at an hour, s. */
+function skiesAt(seen: PathSeen, hour: number): Skies {
+  const hourAngle = ((hour - 43_200) / 86_400) * 2 * Math.PI;
+  const zenith = sunZenith(seen.latitude, declinations[seen.season], hourAngle);
+  const index = absorptionIndex(seen.sunspots, zenith);
+  const common = { frequency: seen.frequency, lowest: seen.lowest, index, gyro: seen.gyro };
+  return {
+    e: { ...common, height: E_HEIGHT, critical: eCritical(seen.sunspots, zenith) },
+    f2: {
+      ...common,
+      height: seen.layerHeight,
+      critical: seen.foF2 ?? typicalCritical(seen.season, seen.sunspots, dayShare(zenith)),
+    },
+  };
+}
+
+interface Best {
+  /** Gains less loss, dB. */
+  readonly level: number;
+  readonly way: number;
+  readonly hops: number;
+}
+
+/** The way that brings most over a distance; null where none does. */
+function strongest(
+  seen: PathSeen,
+  distance: number,
+  { e, f2 }: Skies,
+  ground: number | null,
+): Best | null {
+  let best: Best | null = ground === null ? null : { level: ground, way: 1, hops: 0 };
+  for (let hops = 1; hops <= HOPS; hops += 1) {
+    for (const [way, sky] of [
+      [2, e],
+      [3, f2],
+    ] as const) {
+      const ray = skyRay(distance, hops, sky);
+      if (!ray.open || ray.elevation < seen.lowest) continue;
+      if (way === 3 && screened(seen.frequency, ray.elevation, e.critical)) continue;
+      const { here, there } = gainsAt({ ...seen, route: 'skyWave' }, ray.elevation);
+      const level = here + there - ray.loss;
+      if (best === null || level > best.level) best = { level, way, hops };
+    }
+  }
+  return best;
+}
+
+/** Does the E layer turn the ray back before it comes to the F2 layer? */
+const screened = (frequency: number, elevation: number, critical: number): boolean =>
+  frequency < critical * incidenceSecant(elevation, E_HEIGHT);
+
+/** Gains less loss along the ground, dB; null where the antennas don't send there or it is too far. */
+function alongGround(seen: PathSeen, distances: Float64Array): readonly (number | null)[] {
+  if (seen.antennaMade === null) return [...distances].map(() => null);
+  const wave = groundWave(seen.frequency, grounds[seen.ground]);
+  const { here, there } = gainsAt({ ...seen, route: 'groundWave' }, 0);
+  return [...distances].map((d) =>
+    d > 1e6 ? null : here + there - freeSpaceLoss(seen.frequency, d) - 20 * Math.log10(2) - wave(d),
+  );
+}
+
+function understood(seen: PathSeen, received: Float64Array, way: Uint8Array) {
+  const grade = new Uint8Array(received.length);
+  const { bandNoise, floor, bandwidth } = seen;
+  if (bandNoise === null || floor === null || bandwidth === null) {
+    return { snr: new Float64Array(0), grade };
+  }
+  const noise =
+    10 * Math.log10(powerRatioOfDb(bandNoise - seen.farFeedLoss) + powerRatioOfDb(floor));
+  const snr = received.map((level) => level - noise);
+  snr.forEach((ratio, i) => {
+    const density = ratio + 10 * Math.log10(bandwidth);
+    const required = requiredDensity[(way[i] ?? 0) === 1 ? 'stable' : 'fading'];
+    grade[i] =
+      density >= required.good
+        ? 3
+        : density >= required.marginal
+          ? 2
+          : density >= required.justUsable
+            ? 1
+            : 0;
+  });
+  return { snr, grade };
+}
+
+/** Index of the distance that lies nearest by ratio. */
+function nearestIndex(distances: Float64Array, wanted: number): number {
+  let best = 0;
+  distances.forEach((d, i) => {
+    const before = distances[best] ?? 1;
+    if (Math.abs(Math.log(d / wanted)) < Math.abs(Math.log(before / wanted))) best = i;
+  });
+  return best;
+}

@@ -1,0 +1,71 @@
+import { Fields } from '../../design/Fields.tsx';
+import { Note } from '../../design/Note.tsx';
+import { Section } from '../../design/Section.tsx';
+import type { DayAnswer } from '../../engine/errands/day/dayAnswer.ts';
+import { useErrand } from '../../store/errands.ts';
+import { Entry } from '../bound/Entry.tsx';
+import { Errand } from '../bound/Errand.tsx';
+import { SheetFrame } from '../bound/SheetFrame.tsx';
+import { Read, Write } from '../bound/Write.tsx';
+import { DayPicture } from './DayPicture.tsx';
+
+/** Pause after the last change before the day is worked anew, ms. */
+const PAUSE = 300;
+
+/** A day of the path: which distance is open at which hour. */
+export function DayLeaf() {
+  const errand = useErrand<DayAnswer>('day', { auto: PAUSE });
+  const { answer } = errand;
+  return (
+    <SheetFrame
+      stage="day"
+      lead={
+        <>
+          Over <Write of="path.distance" /> speech gets through at{' '}
+          <b>{answer === null ? 'hours still to be found' : hoursWords(answer.hoursOpen)}</b>, in{' '}
+          <Read of="path.season" /> and with a sunspot number of <Write of="path.sunspots" />.
+        </>
+      }
+    >
+      <Section
+        margin={
+          <>
+            <Note title="A day on one page">
+              <p>
+                By day the low layers take their toll and open near distances; at night the high
+                layer thins out, near stations vanish and far ones come in. Each cell is one sum:
+                take it over to the first leaf to see it.
+              </p>
+            </Note>
+            <Note title="A typical day">
+              <p>
+                Medians of a month, ten decibels and a quarter of the critical frequency either way.
+                Today’s ionosonde reading, typed in, beats all of it for the hour it was taken.
+              </p>
+            </Note>
+          </>
+        }
+      >
+        <Errand of={errand} what="A day of the path" run="Work the day" />
+        {answer && <DayPicture answer={answer} />}
+        {answer && <p>{answer.how}</p>}
+      </Section>
+      <Section title="What the day depends on">
+        <Entry of="path.season" form="row" />
+        <Fields>
+          <Entry of="path.latitude" />
+          <Entry of="path.sunspots" />
+          <Entry of="path.lowest" />
+        </Fields>
+        <Entry of="antenna.kind" form="list" />
+        <Entry of="receive.place" form="list" />
+      </Section>
+    </SheetFrame>
+  );
+}
+
+const hoursWords = (hours: number): string => {
+  if (hours === 24) return 'all hours';
+  if (hours === 0) return 'no hour';
+  return hours === 1 ? 'one hour of the day' : `${hours} hours of the day`;
+};
