@@ -1,59 +1,102 @@
 import { useMemo } from 'react';
-import { ToroidDrawing } from '../../design/drawing/ToroidDrawing.tsx';
-import { type PlannedWinding, WindingPlan } from '../../design/drawing/WindingPlan.tsx';
-import { cores } from '../../engine/data/cores.ts';
+import { TransformerDrawing } from '../../design/drawing/TransformerDrawing.tsx';
+import { TwoHoleDrawing } from '../../design/drawing/TwoHoleDrawing.tsx';
+import { WindingCard, WindingCards } from '../../design/drawing/WindingCard.tsx';
 import { wires } from '../../engine/data/wires.ts';
 import { format } from '../../engine/quantity/format.ts';
+import { formerTitled } from '../../engine/stages/windings/former.ts';
 import { useValue } from '../../store/hooks.ts';
 
 interface TransformerRow {
-  readonly label: string | null;
-  readonly core: string | null;
-  readonly first: number | null;
-  readonly second: number | null;
-  readonly turns: number | null;
-  readonly secondTurns: number | null;
-  readonly inductance: number | null;
-  readonly wire: string | null;
-  readonly build: string | null;
+  readonly label: string;
+  readonly does: string;
+  readonly core: string;
+  readonly form: string;
+  readonly first: number;
+  readonly second: number;
+  readonly turns: number;
+  readonly secondTurns: number;
+  readonly inductance: number;
+  readonly loss: number;
+  readonly taken: number | null;
+  readonly rise: number | null;
+  readonly flux: number | null;
+  readonly fluxLimit: number | null;
+  readonly upper: number;
+  readonly wire: string;
+  readonly build: string;
+  readonly joins: string;
+  readonly instead: string | null;
 }
 
-/** Every broadband winding as a line to act on, with its turns to count. */
+/** Every transformer as a card: what it does, its picture, what to wind, how good it is. */
 export function TransformerPlan() {
   const rows = useValue<readonly TransformerRow[]>('windings.transformers');
-  const windings = useMemo(() => (rows ?? []).flatMap(planned), [rows]);
-  return windings.length === 0 ? null : <WindingPlan windings={windings} />;
+  const cards = useMemo(() => (rows ?? []).map(card), [rows]);
+  return cards.length === 0 ? null : <WindingCards>{cards}</WindingCards>;
 }
 
-function planned(row: TransformerRow): PlannedWinding[] {
-  const { label, build, turns, secondTurns } = row;
-  if (!label || !build || turns === null) return [];
-  // Three wires wound together are one bundle; any other second winding lies over the first.
-  const bundle = build.toLowerCase().startsWith('three wires');
-  const core = cores.find(({ title }) => title === row.core);
+function card(row: TransformerRow) {
+  return (
+    <WindingCard
+      key={row.label}
+      title={row.label}
+      does={row.does}
+      build={`${row.build}; ${row.wire.replace(' ', '\u00a0')} wire.`}
+      joins={row.instead === null ? row.joins : `${row.joins} In its place: ${row.instead}.`}
+      facts={factsOf(row)}
+      picture={<Picture of={row} />}
+    />
+  );
+}
+
+function Picture({ of: row }: { of: TransformerRow }) {
+  const former = formerTitled(row.core);
+  if (!former) return null;
+  const bundle = row.form !== 'over';
+  const turns = bundle ? [row.turns, row.turns, row.turns] : [row.turns, row.secondTurns];
+  if (former.shape === 'block') {
+    const label = `A ${row.core} core from its end: ${turns.join(' and ')} turns go in at the left hole and come back at the right, starts dotted.`;
+    return <TwoHoleDrawing label={label} turns={turns} />;
+  }
+  const label = bundle
+    ? `A ${row.core} core with three wires of ${row.turns} turns wound together, starts dotted; the finish of B is joined to the start of C.`
+    : `A ${row.core} core, ${row.turns} turns of the first winding numbered and ${row.secondTurns} of the second between them, starts dotted.`;
   const wire = wires.find(({ title }) => title === row.wire);
-  return [
-    {
-      key: label,
-      title: label,
-      build: `${build.charAt(0).toUpperCase()}${build.slice(1)}.`,
-      more: `${impedances(row)} A meter shows about ${format(row.inductance ?? Number.NaN, 'H', 2)} across the first winding.`,
-      picture: core && (
-        <ToroidDrawing
-          label={`A ${core.title} core, turns of the first winding numbered.`}
-          outer={core.size.outer}
-          inner={core.size.inner}
-          wire={wire?.overall ?? 0}
-          turns={bundle ? [turns, turns, turns] : [turns, ...(secondTurns ? [secondTurns] : [])]}
-          bundle={bundle}
-        />
-      ),
-    },
-  ];
+  return (
+    <TransformerDrawing
+      label={label}
+      outer={former.outer}
+      inner={former.inner}
+      wire={wire?.overall ?? 0}
+      turns={turns}
+      bundle={bundle}
+      joined={bundle ? [1, 2] : null}
+    />
+  );
 }
 
-function impedances({ first, second, wire }: TransformerRow): string {
-  const from = format(first ?? Number.NaN, 'Ω', 3);
-  const ends = second === null ? `across ${from}` : `from ${from} to ${format(second, 'Ω', 3)}`;
-  return `Works ${ends}; ${wire} wire.`;
+function factsOf(row: TransformerRow) {
+  const facts = [
+    {
+      label: 'Works between',
+      value: `${format(row.first, 'Ω', 3)} and ${format(row.second, 'Ω', 3)}`,
+    },
+    { label: 'A meter shows, first winding', value: format(row.inductance, 'H', 3) },
+    { label: 'Loss by the core', value: format(row.loss, 'dB', 4) },
+    { label: 'Good up to', value: format(row.upper, 'Hz', 2) },
+  ];
+  if (row.taken !== null && row.rise !== null) {
+    facts.push({
+      label: 'Heat, steady tone',
+      value: `${format(row.taken, 'W', 2)}, +${format(row.rise, 'K', 2)}`,
+    });
+  }
+  if (row.flux !== null && row.fluxLimit !== null) {
+    facts.push({
+      label: 'Flux, guideline',
+      value: `${format(row.flux, 'T', 2)} of ${format(row.fluxLimit, 'T', 2)}`,
+    });
+  }
+  return facts;
 }

@@ -11,19 +11,20 @@ export function Transformers() {
   return (
     <>
       <Section
-        title="Transformers and chokes to wind"
+        title="Transformers to wind"
         margin={
           <>
-            <Note title="Which end is which?">
+            <Note title="Dots">
               <p>
-                Mark the start of each winding before you twist: half of the trouble with small
-                transformers is one winding turned round.
+                A dot marks where a wire begins. Every wire here goes down through the hole at each
+                turn, so all dotted ends rise together. Half of the trouble with small transformers
+                is one winding turned round.
               </p>
             </Note>
-            <Note title="Copper and ink">
+            <Note title="Three wires, three patterns">
               <p>
-                The first winding is drawn and numbered in copper, the second in ink, with its turns
-                in the gaps of the first so that both can be counted.
+                A is drawn plain and numbered, B banded, C hollow. Take wire of different colours,
+                or find the ends with a meter and label them; letters with a stroke are finishes.
               </p>
             </Note>
           </>
@@ -51,28 +52,37 @@ export function Transformers() {
         <Rows
           of="windings.transformers"
           caption="At the operating frequency"
-          columns={['label', 'turns', 'secondTurns', 'impedance', 'times', 'loss', 'outcome']}
+          columns={['label', 'impedance', 'times', 'loss', 'ratioOff', 'upper', 'outcome']}
         />
         <Disclosure summary="Everything about each transformer">
           <Rows
             of="windings.transformers"
             caption="Core and turns"
-            columns={['label', 'core', 'al', 'permeability', 'turnsExact', 'turnsFlux']}
+            columns={['label', 'core', 'al', 'stores', 'loses', 'turnsExact', 'turnsFlux']}
           />
           <Rows
             of="windings.transformers"
-            caption="Impedances, wire and flux"
-            columns={[
-              'label',
-              'first',
-              'second',
-              'inductance',
-              'wire',
-              'length',
-              'secondLength',
-              'flux',
-              'fluxLimit',
-            ]}
+            caption="Impedances"
+            columns={['label', 'first', 'second', 'turns', 'secondTurns', 'inductance']}
+          />
+          <Rows
+            of="windings.transformers"
+            caption="Loss and heat"
+            columns={['label', 'shuntR', 'shuntX', 'power', 'taken', 'takenSpeech', 'rise']}
+          />
+          <Rows
+            of="windings.transformers"
+            caption="Wire"
+            columns={['label', 'form', 'wire', 'bare', 'length', 'secondLength']}
+          />
+          <Rows
+            of="windings.transformers"
+            caption="How high it goes, and flux"
+            columns={['label', 'leakage', 'angle', 'upperBy', 'flux', 'fluxLimit']}
+          />
+          <Rows
+            of="windings.transformerEdges"
+            columns={['label', 'edge', 'frequency', 'shuntR', 'shuntX', 'loss']}
           />
         </Disclosure>
       </Section>

@@ -2,6 +2,8 @@ import { Caution } from '../../design/Caution.tsx';
 import { Section } from '../../design/Section.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Write } from '../bound/Write.tsx';
+import { Chokes } from './Chokes.tsx';
+import { Mixes } from './Mixes.tsx';
 import { Transformers } from './Transformers.tsx';
 
 /** Transformers and chokes, to be propped up beside the wire. */
@@ -17,6 +19,8 @@ export function TransformersLeaf() {
       }
     >
       <Transformers />
+      <Mixes />
+      <Chokes />
       <Section>
         <Caution>
           Scrape or tin the enamel in moving air: its fumes are no good to breathe. A core that is

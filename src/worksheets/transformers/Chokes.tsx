@@ -1,0 +1,67 @@
+import { Disclosure } from '../../design/Disclosure.tsx';
+import { Fields } from '../../design/Fields.tsx';
+import { Note } from '../../design/Note.tsx';
+import { Section } from '../../design/Section.tsx';
+import { Entry } from '../bound/Entry.tsx';
+import { Rows } from '../bound/Rows.tsx';
+
+/** Chokes: wound on ferrite, or bought. */
+export function Chokes() {
+  return (
+    <Section
+      title="Chokes: wind them or buy them"
+      margin={
+        <>
+          <Note title="Above its self-resonance">
+            <p>
+              a choke is a capacitor. One of 100 µH that resonates at 6 MHz keeps nothing back on 14
+              MHz; a smaller one does.
+            </p>
+          </Note>
+          <Note title="Direct current">
+            <p>
+              magnetises the core for good and takes some of its inductance. Mix 61 hardly notices;
+              mixes of high permeability do.
+            </p>
+          </Note>
+        </>
+      }
+    >
+      <Fields>
+        <Entry of="windings.chokeFeed" />
+      </Fields>
+      <Rows
+        of="windings.chokes"
+        caption="Either of the two does it"
+        columns={['label', 'needed', 'direct', 'build', 'times', 'ready', 'readyTimes']}
+      />
+      <Disclosure summary="Everything about each choke">
+        <Rows
+          of="windings.chokes"
+          caption="What it is for"
+          columns={['label', 'does', 'resistance']}
+        />
+        <Rows
+          of="windings.chokes"
+          caption="Core and turns"
+          columns={['label', 'core', 'al', 'stores', 'loses', 'turnsExact', 'turnsFlux', 'turns']}
+        />
+        <Rows
+          of="windings.chokes"
+          caption="Direct current and what it leaves"
+          columns={['label', 'inductance', 'field', 'kept', 'impedance', 'wire', 'bare', 'length']}
+        />
+        <Rows
+          of="windings.chokes"
+          caption="Heat and flux"
+          columns={['label', 'taken', 'rise', 'flux', 'fluxLimit', 'outcome']}
+        />
+        <Rows
+          of="windings.chokes"
+          caption="Ready-made"
+          columns={['label', 'ready', 'readyL', 'readyResonance', 'readyMost']}
+        />
+      </Disclosure>
+    </Section>
+  );
+}
