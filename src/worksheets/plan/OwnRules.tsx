@@ -23,7 +23,7 @@ export function OwnRules() {
       />
       <Rows
         of="plan.ownRows"
-        narrow="scroll"
+        narrow="stack"
         columns={['line', 'from', 'to', 'below', 'absolute', 'whichever', 'note']}
       />
     </>

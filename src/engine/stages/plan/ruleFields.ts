@@ -11,14 +11,14 @@ export const ruleFields = {
         label: 'From',
         symbol: 'f_from',
         unit: 'Hz',
-        digits: 5,
+        digits: 4,
         help: 'Where it begins to hold, this frequency included.',
       }),
       to: quantity({
         label: 'To',
         symbol: 'f_to',
         unit: 'Hz',
-        digits: 5,
+        digits: 4,
         help: 'Where it ends, this frequency included; 300 GHz where no end is given.',
       }),
       below: quantity({
