@@ -14,14 +14,14 @@ export function Chokes() {
         <>
           <Note title="Above its self-resonance">
             <p>
-              a choke is a capacitor. One of 100 µH that resonates at 6 MHz keeps nothing back on 14
-              MHz; a smaller one does.
+              A choke is a capacitor there. One of 100 µH that resonates at 6 MHz keeps little back
+              on 14 MHz; one of 10 µH does better.
             </p>
           </Note>
           <Note title="Direct current">
             <p>
-              magnetises the core for good and takes some of its inductance. Mix 61 hardly notices;
-              mixes of high permeability do.
+              It magnetises the core and takes some of its inductance as long as it flows. Mix 61
+              hardly notices; mixes of high permeability do.
             </p>
           </Note>
         </>

@@ -10,9 +10,9 @@ export function Mixes() {
       margin={
         <Note title="People say">
           <p>
-            “mix 43 is no good at low HF”, others “nothing else is needed”. The sum says: it loses
-            some tenths of a decibel more than mix 61, and takes half the turns. Between small
-            stages nobody notices; in a final’s output the tenths are heat.
+            “Mix 43 is no good at low HF.” “Mix 43 does everything.” The sum: it takes more than mix
+            61 at the same turns. Between small stages some tenths of a decibel are no matter; in a
+            final they are heat. Where mix 61 would take too many turns, mix 43 it is.
           </p>
         </Note>
       }
