@@ -5,9 +5,9 @@ import {
   pulledFrequency,
   reactanceAt,
 } from '../../src/engine/circuit/colpitts.ts';
-import { reach } from '../../src/engine/stages/carrier/reach.ts';
+import { reach } from '../../src/engine/circuit/pullingReach.ts';
 import { seriesPart } from '../../src/engine/stages/carrier/seriesPart.ts';
-import { trimming } from '../../src/engine/stages/carrier/trimmer.ts';
+import { trimming } from '../../src/engine/data/trimmers.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

@@ -3,8 +3,8 @@ import {
   dividerCapacitance,
   type OscillatorCrystal,
 } from '../../circuit/colpitts.ts';
+import { reach } from '../../circuit/pullingReach.ts';
 import type { OwnCrystal } from './ownCrystal.ts';
-import { reach } from './reach.ts';
 import type { CarrierSeen } from './seen.ts';
 import { baseCapacitance, transconductance } from './transistor.ts';
 

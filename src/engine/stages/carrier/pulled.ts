@@ -5,11 +5,10 @@ import {
   reactanceAt,
   resistanceAt,
 } from '../../circuit/colpitts.ts';
-import { format } from '../../quantity/format.ts';
+import { trimming, trimmingWords } from '../../data/trimmers.ts';
 import { nearest } from '../../quantity/preferred.ts';
 import type { Oscillator } from './oscillator.ts';
 import { seriesPart } from './seriesPart.ts';
-import { trimming } from './trimmer.ts';
 
 /** How the oscillator gets to a frequency within its reach. */
 export function pulled(f: number | null, coilQ: number, { x, parts, c, gm }: Oscillator) {
@@ -49,10 +48,7 @@ export function pulled(f: number | null, coilQ: number, { x, parts, c, gm }: Osc
     part: part.kind,
     seriesC: part.c,
     seriesL: part.l,
-    trimmer:
-      set === null
-        ? null
-        : `${set.fixed === 0 ? '' : `${format(set.fixed, 'F', 2)} fixed, and beside it `}a trimmer of ${format(set.low, 'F', 2)} to ${format(set.high, 'F', 2)}`,
+    trimmer: set === null ? null : trimmingWords(set),
     stockC,
     stockL,
     stockFrequency: part.kind === 'none' ? null : pulledFrequency(x, load, stockL ?? 0),

@@ -1,10 +1,10 @@
 import type { Ladder } from '../../circuit/ladder.ts';
 import { ladderFormulas } from '../../circuit/ladderFormulas.ts';
 import { gainAt } from '../../circuit/ladderGain.ts';
+import { LARGEST_COIL, LARGEST_PULL, LEAST_SERIES } from '../../circuit/pullingReach.ts';
 import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
 import { crystalWorkings } from './crystalWorkings.ts';
 import type { carrierFields } from './fields.ts';
-import { LARGEST_COIL, LARGEST_PULL, LEAST_SERIES } from './reach.ts';
 import { TEST_TONE, VOICE, worstTone } from './tones.ts';
 import { BOLTZMANN, CHARGE } from './transistor.ts';
 

@@ -1,4 +1,4 @@
-import { type OscillatorCrystal, pulledFrequency } from '../../circuit/colpitts.ts';
+import { type OscillatorCrystal, pulledFrequency } from './colpitts.ts';
 
 /** Smallest capacitor that a trimmer and its wiring leave in series, F. */
 export const LEAST_SERIES = 2e-12;
