@@ -17,7 +17,7 @@ export function CollectorPicture() {
     const x = inDegrees(round.angle);
     const peak = Math.max(...round.unheld, ...(exact?.y ?? []));
     // The transistor's limit is drawn where it is near enough to matter.
-    const shows = limit !== null && limit < 2.5 * peak;
+    const shows = limit !== null && limit < 2 * peak;
     return {
       curves: [
         { x, y: round.unheld, label: 'drive going on', ink: 'main', nameAt: 205, side: 'above' },

@@ -6,6 +6,7 @@ import { Section } from '../../design/Section.tsx';
 import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
+import { Say } from '../bound/Say.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
 import { Notes } from './Notes.tsx';
@@ -93,6 +94,7 @@ export function PlanSheet() {
         }
       >
         <Entry of="plan.rules" form="list" />
+        <Say of="output.rule" />
         {own && <OwnRules />}
         <Caution>
           Transmit only with a licence for the band and the power, and into a dummy load until the
