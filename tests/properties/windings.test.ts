@@ -33,6 +33,9 @@ const seen: fc.Arbitrary<WindingsSeen> = fc
     finalGain: between(0.1, 40),
     speechMean: between(0.02, 0.5),
     chokeFeed: between(0.001, 5),
+    chokesAtHand: fc.option(
+      fc.oneof(fc.string(), fc.constant('10 µH 2 A 40 MHz\n100uH, 0.3A, 6M\n1 mH 0.1 A 2 MHz')),
+    ),
     modulatorImpedance: between(10, 5000),
     couplings: fc.option(
       fc.array(

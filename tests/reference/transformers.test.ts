@@ -172,4 +172,17 @@ describe('chokes', () => {
       }
     }
   });
+
+  test('chokes at hand come first', () => {
+    const chokesAtHand = '# drawer\n10 µH 2 A 40 MHz\n4u7H; 1,5A; 55MHz\nred one\n';
+    const { results, problems } = workWindings({ ...base, chokesAtHand, dcCurrent: 1.4 });
+    const row = results.chokes?.find(({ label }) => label === 'Collector choke');
+    expect(row?.ready).toMatch(/^10\sµH, at hand$/);
+    expect(row?.readyMost).toBe(2);
+    expect(problems.map(({ says }) => says).join()).toMatch(/Line 4 was not understood/);
+    const small = workWindings({ ...base, chokesAtHand, dcCurrent: 0.1 }).results.chokes;
+    expect(small?.find(({ label }) => label === 'Supply choke')?.ready).toMatch(
+      /^4.7\sµH, at hand$/,
+    );
+  });
 });

@@ -29,4 +29,5 @@ export const windingsRig: WindingsSeen = {
   modulatorCore: 'auto',
   modulatorTurns: null,
   chokeFeed: 0.15,
+  chokesAtHand: null,
 };

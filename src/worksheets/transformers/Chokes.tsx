@@ -3,6 +3,7 @@ import { Fields } from '../../design/Fields.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { Entry } from '../bound/Entry.tsx';
+import { Pasted } from '../bound/Pasted.tsx';
 import { Rows } from '../bound/Rows.tsx';
 
 /** Chokes: wound on ferrite, or bought. */
@@ -30,6 +31,9 @@ export function Chokes() {
       <Fields>
         <Entry of="windings.chokeFeed" />
       </Fields>
+      <Disclosure summary="Chokes at hand">
+        <Pasted of="windings.chokesAtHand" />
+      </Disclosure>
       <Rows
         of="windings.chokes"
         caption="Either of the two does it"

@@ -6,6 +6,7 @@ import {
 } from '../../circuit/broadbandTransformer.ts';
 import { ferritePermeability } from '../../circuit/ferritePermeability.ts';
 import { fluxGuide, peakFlux } from '../../circuit/toroid.ts';
+import type { Choke } from '../../data/chokes.ts';
 import { format } from '../../quantity/format.ts';
 import { type ChokeWanted, chokesWanted } from './chokesWanted.ts';
 import { outcomeOf } from './coilRows.ts';
@@ -21,8 +22,8 @@ const THICKEST = 0.5e-3;
 const sizes = ['FT37-61', 'FT50-61', 'FT82-61', '2xFT82-61'] as const;
 
 /** Each choke wound on ferrite, and the ready-made one that does the same. */
-export function chokeRows(seen: WindingsSeen) {
-  return chokesWanted(seen).map((wanted) => chokeRow(wanted, formerFor(wanted, seen), seen));
+export function chokeRows(seen: WindingsSeen, own: readonly Choke[]) {
+  return chokesWanted(seen).map((wanted) => chokeRow(wanted, formerFor(wanted, seen), seen, own));
 }
 
 function formerFor({ power }: ChokeWanted, seen: WindingsSeen): Former {
@@ -31,7 +32,7 @@ function formerFor({ power }: ChokeWanted, seen: WindingsSeen): Former {
   return formerOf(wanted) ?? formerOf(auto) ?? (formers[0] as Former);
 }
 
-function chokeRow(wanted: ChokeWanted, former: Former, seen: WindingsSeen) {
+function chokeRow(wanted: ChokeWanted, former: Former, seen: WindingsSeen, own: readonly Choke[]) {
   const { resistance, direct, power } = wanted;
   const { nominal, tail, reactanceTimes } = seen;
   const { stores, loses } = ferritePermeability(former.ferrite.curve, nominal);
@@ -57,7 +58,7 @@ function chokeRow(wanted: ChokeWanted, former: Former, seen: WindingsSeen) {
   );
   const length = turns * (former.round + Math.PI * wire.overall) + 2 * tail;
   const needed = (reactanceTimes * resistance) / (2 * Math.PI * nominal);
-  const ready = pickChoke(needed, nominal, direct);
+  const ready = pickChoke(needed, nominal, direct, own);
   return {
     label: wanted.label,
     does: wanted.does,

@@ -17,6 +17,7 @@ import {
 } from './ferriteSteps.ts';
 import type { windingsFields } from './fields.ts';
 import { CLEAR, SPARE } from './pickChoke.ts';
+import { AT_HAND } from './readChokes.ts';
 
 type Keys = `chokes.${keyof (typeof windingsFields)['results']['chokes']['columns']}`;
 
@@ -156,7 +157,7 @@ export const chokeWorkings: Pick<
     cutOf(on(look, index), wireOf(look, 'chokes', index, 'overall'), 1, 'row.turns'),
   'chokes.build': rule('Turns and core of this row in one line.'),
   'chokes.ready': rule(
-    `The least value of the list that has the inductance, resonates at ${CLEAR} times the operating frequency or above, and carries ${SPARE} times the current.`,
+    `The least value of those at hand, else of the list, that has the inductance, resonates at ${CLEAR} times the operating frequency or above, and carries ${SPARE} times the current.`,
   ),
   'chokes.readyL': (look, index) => listed(look, index, 'l', 'H', 'L_r', 'as printed on it'),
   'chokes.readyResonance': (look, index) =>
@@ -255,8 +256,19 @@ function listed(
   const rows = look('windings.chokes') as readonly {
     readonly ready: string | null;
     readonly readyL: number | null;
+    readonly readyResonance: number | null;
+    readonly readyMost: number | null;
   }[];
   const row = rows[index];
+  if (row?.ready?.endsWith(AT_HAND)) {
+    const own = { l: row.readyL, resonance: row.readyResonance, most: row.readyMost };
+    return {
+      says: 'From the list of chokes at hand.',
+      formula: symbol,
+      where: { [symbol]: { value: own[which] ?? 0, unit, says, source: 'as pasted' } },
+      source: 'as pasted',
+    };
+  }
   const found = chokes.find(({ make, l }) => l === row?.readyL && row.ready?.endsWith(make));
   return {
     says: 'From the list of ready-made chokes.',

@@ -1,6 +1,6 @@
 import { cores } from '../../data/cores.ts';
 import { wires } from '../../data/wires.ts';
-import { choice, count, quantity } from '../../fields/declare.ts';
+import { choice, count, pasted, quantity } from '../../fields/declare.ts';
 import { formers } from './former.ts';
 
 const titles = (kind: 'iron' | 'ferrite') =>
@@ -83,5 +83,10 @@ export const windingsInputs = {
     digits: 2,
     help: 'What driver and small stages draw on transmit, with room.',
     source: 'common practice, no source',
+  }),
+  chokesAtHand: pasted({
+    label: 'Chokes at hand',
+    longest: 20_000,
+    help: 'One a line: inductance, greatest current, self-resonance, each with its unit, as in 10 µH 0.5 A 36 MHz. They are taken before any other.',
   }),
 } as const;

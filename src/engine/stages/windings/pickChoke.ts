@@ -11,10 +11,20 @@ export const SPARE = 1.25;
  * @param l least inductance, H
  * @param frequency Hz
  * @param direct current through it, A
+ * @param own chokes at hand, preferred to any other
  */
-export function pickChoke(l: number, frequency: number, direct: number): Choke | null {
+export function pickChoke(
+  l: number,
+  frequency: number,
+  direct: number,
+  own: readonly Choke[],
+): Choke | null {
+  return least(own, l, frequency, direct) ?? least(chokes, l, frequency, direct);
+}
+
+function least(list: readonly Choke[], l: number, frequency: number, direct: number): Choke | null {
   let best: Choke | null = null;
-  for (const choke of chokes) {
+  for (const choke of list) {
     const does =
       choke.l >= l && choke.resonance >= CLEAR * frequency && choke.most >= SPARE * direct;
     if (does && (best === null || choke.l < best.l)) best = choke;

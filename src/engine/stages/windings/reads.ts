@@ -24,4 +24,5 @@ export const windingsReads = {
   modulatorCore: 'windings.modulatorCore',
   modulatorTurns: 'windings.modulatorTurns?',
   chokeFeed: 'windings.chokeFeed',
+  chokesAtHand: 'windings.chokesAtHand?',
 } as const;

@@ -74,3 +74,20 @@ export function chokeCautions(rows: ReturnType<typeof chokeRows>): Problem[] {
         ],
   );
 }
+
+/** Lines of the list of chokes that were not understood. */
+export function lostChokes(lost: readonly number[]): Problem[] {
+  const [first] = lost;
+  if (first === undefined) return [];
+  return [
+    {
+      field: 'windings.chokesAtHand',
+      weight: 'warns',
+      says:
+        lost.length === 1
+          ? `Line ${first} was not understood and is passed over.`
+          : `${lost.length} lines, the first of them ${first}, were not understood and are passed over.`,
+      try: 'Inductance, greatest current and self-resonance, each with its unit: 10 µH 0.5 A 36 MHz.',
+    },
+  ];
+}

@@ -5,8 +5,9 @@ import { coilRows } from './coilRows.ts';
 import { edgeRows } from './edgeRows.ts';
 import type { windingsFields } from './fields.ts';
 import { mixRows } from './mixRows.ts';
+import { readChokes } from './readChokes.ts';
 import type { WindingsSeen } from './seen.ts';
-import { chokeCautions, transformerCautions } from './transformerCautions.ts';
+import { chokeCautions, lostChokes, transformerCautions } from './transformerCautions.ts';
 import { transformerRows } from './transformerRows.ts';
 
 type Coils = ReturnType<typeof coilRows>;
@@ -15,7 +16,8 @@ type Coils = ReturnType<typeof coilRows>;
 export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   const coils = coilRows(seen);
   const transformers = transformerRows(seen);
-  const chokes = chokeRows(seen);
+  const hand = readChokes(seen.chokesAtHand);
+  const chokes = chokeRows(seen, hand.chokes);
   return {
     results: {
       coils,
@@ -30,6 +32,7 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
       ...coilCautions(coils, seen.coilQ),
       ...transformerCautions(transformers),
       ...chokeCautions(chokes),
+      ...lostChokes(hand.lost),
     ],
   };
 }
