@@ -22,6 +22,7 @@ export type SheetKey =
   | 'yield'
   | 'compare'
   | 'carrier'
+  | 'drift'
   | 'convert'
   | 'front'
   | 'products'

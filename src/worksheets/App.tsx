@@ -12,6 +12,7 @@ import { CarrierSheet } from './carrier/CarrierSheet.tsx';
 import { CompareLeaf } from './compare/CompareLeaf.tsx';
 import { ConvertLeaf } from './convert/ConvertLeaf.tsx';
 import { DayLeaf } from './day/DayLeaf.tsx';
+import { DriftLeaf } from './drift/DriftLeaf.tsx';
 import { EndsLeaf } from './ends/EndsLeaf.tsx';
 import { FilterSheet } from './filter/FilterSheet.tsx';
 import { Foot } from './frame/Foot.tsx';
@@ -49,6 +50,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   yield: YieldLeaf,
   compare: CompareLeaf,
   carrier: CarrierSheet,
+  drift: DriftLeaf,
   convert: ConvertLeaf,
   front: FrontLeaf,
   products: ProductsLeaf,

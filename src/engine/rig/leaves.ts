@@ -4,7 +4,7 @@ import { stages } from './stages.ts';
 const several: Readonly<Record<string, readonly string[]>> = {
   quartz: ['quartz', 'measure', 'sweep', 'bag'],
   filter: ['filter', 'ends', 'yield', 'compare'],
-  carrier: ['carrier', 'convert', 'front', 'products'],
+  carrier: ['carrier', 'drift', 'convert', 'front', 'products'],
   transmit: ['transmit', 'amplifiers', 'power', 'supply'],
   output: ['output', 'suggest', 'mismatch'],
   path: ['path', 'antenna', 'day'],

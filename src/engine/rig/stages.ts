@@ -5,6 +5,7 @@ import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
 import { compare } from '../stages/compare/stage.ts';
 import { convert } from '../stages/convert/stage.ts';
+import { drift } from '../stages/drift/stage.ts';
 import { ends } from '../stages/ends/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
 import { front } from '../stages/front/stage.ts';
@@ -32,6 +33,7 @@ export const stages: readonly Stage[] = [
   quartz,
   filter,
   carrier,
+  drift,
   convert,
   front,
   products,
