@@ -4,8 +4,10 @@ import { lowpassFromPrototype } from '../../src/engine/circuit/lowpassFromProtot
 import { capacitor, coil } from '../../src/engine/circuit/outputLadder.ts';
 import { biasFor } from '../../src/engine/circuit/power/biasFor.ts';
 import { collectorNetwork } from '../../src/engine/circuit/power/collectorNetwork.ts';
+import { ganged } from '../../src/engine/circuit/power/ganged.ts';
 import { gummelPoonAt } from '../../src/engine/circuit/power/gummelPoonAt.ts';
 import { balanceBench } from '../../src/engine/circuit/power/harmonicBalance.ts';
+import { mismatchedNetwork } from '../../src/engine/circuit/power/mismatchedNetwork.ts';
 import { powerBudget } from '../../src/engine/circuit/power/powerBudget.ts';
 import type { PowerCircuit } from '../../src/engine/circuit/power/powerCircuit.ts';
 import { powerFigures, powerWaves } from '../../src/engine/circuit/power/powerFigures.ts';
@@ -16,24 +18,34 @@ import { transistorModels } from '../../src/engine/data/transistorModels.ts';
 const bench = balanceBench();
 const none = Number.POSITIVE_INFINITY;
 
+/** Equal chances for each part of a range. */
+const evenly = (least: number, most: number) =>
+  fc.integer({ min: 0, max: 1000 }).map((n) => least + ((most - least) * n) / 1000);
+
 /** Equal chances for each power of ten. */
 const decades = (least: number, most: number) =>
-  fc
-    .double({ min: Math.log(least), max: Math.log(most), noNaN: true })
-    .map((exponent) => Math.exp(exponent));
+  evenly(Math.log(least), Math.log(most)).map((exponent) => Math.exp(exponent));
 
 const stage = fc.record({
   device: fc.constantFrom('d139' as const, 'n2222' as const, 'n3866' as const),
-  temperature: fc.double({ min: 260, max: 420, noNaN: true }),
+  temperature: evenly(260, 420),
   frequency: decades(1.8e6, 30e6),
-  supply: fc.double({ min: 6, max: 28, noNaN: true }),
+  supply: evenly(6, 28),
   power: decades(0.05, 10),
   standing: fc.option(decades(1e-4, 0.1), { nil: 0 }),
-  emitter: fc.double({ min: 0, max: 3, noNaN: true }),
+  emitter: fc.oneof(fc.constant(0), evenly(0, 3)),
   shunt: decades(5, 1000),
   source: decades(2, 100),
   network: fc.constantFrom('load', 'five', 'seven'),
   drive: decades(0.01, 6),
+  gang: fc.integer({ min: 1, max: 4 }),
+  pushPull: fc.option(fc.record({ leakage: decades(1e-9, 1e-6), unlike: evenly(0, 1) }), {
+    nil: null,
+  }),
+  stray: fc.option(decades(1e-12, 1e-9), { nil: 0 }),
+  driverLead: fc.option(decades(1e-9, 1e-7), { nil: 0 }),
+  swr: fc.option(evenly(1, 3), { nil: 1 }),
+  angle: evenly(0, 6.3),
 });
 
 /** A stage as someone may build it, load and drive wrong as they may be. */
@@ -47,30 +59,33 @@ function circuitOf(asked: typeof stage extends fc.Arbitrary<infer T> ? T : never
       ? []
       : lowpassFromPrototype(chebyshev(order, 0.044).g.slice(1, order + 1), load, 1.2 * frequency);
   const driver = new Float64Array(2 * (harmonics + 1));
-  for (let k = 1; k <= harmonics; k += 1) driver[2 * k] = asked.source;
+  for (let k = 1; k <= harmonics; k += 1) {
+    driver[2 * k] = asked.source;
+    driver[2 * k + 1] = 2 * Math.PI * k * frequency * asked.driverLead;
+  }
+  const ladder = {
+    branches: values.map((v, i) =>
+      i % 2 === 0 ? capacitor('shunt', v, 1000) : coil('series', v, 150, 2e-12),
+    ),
+    ratio: 1,
+    sourceResistance: none,
+    sourceCapacitance: 0,
+    load,
+    reference: frequency,
+  };
+  const matched = collectorNetwork(ladder, frequency, harmonics);
   return {
     frequency,
-    model: gummelPoonAt(transistorModels[device], temperature),
+    model: ganged(gummelPoonAt(transistorModels[device], temperature), asked.gang),
     supply,
     feed: { l: (5 * load) / (2 * Math.PI * frequency), r: 0.1 },
-    emitter: { r: asked.emitter, l: 5e-9 },
+    emitter: { r: asked.emitter / asked.gang, l: 5e-9 / asked.gang },
     bias: { voltage: 0, resistance: 10, across: none },
     shunt: asked.shunt,
     driver,
-    network: collectorNetwork(
-      {
-        branches: values.map((v, i) =>
-          i % 2 === 0 ? capacitor('shunt', v, 1000) : coil('series', v, 150, 2e-12),
-        ),
-        ratio: 1,
-        sourceResistance: none,
-        sourceCapacitance: 0,
-        load,
-        reference: frequency,
-      },
-      frequency,
-      harmonics,
-    ),
+    network: mismatchedNetwork(matched, ladder, frequency, asked.swr, asked.angle),
+    stray: asked.stray,
+    ...(asked.pushPull ? { pushPull: asked.pushPull } : {}),
   };
 }
 

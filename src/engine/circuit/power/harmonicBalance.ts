@@ -1,6 +1,6 @@
 import { type BalanceDesk, balanceDesk } from './balanceDesk.ts';
 import { type Attempt, balanceNewton, TOLERANCE } from './balanceNewton.ts';
-import { balanceResidual, E_SIZE, type Surroundings } from './balanceStep.ts';
+import { balanceResidual, E_SIZE, type Surroundings, Z_SIZE } from './balanceStep.ts';
 import type { GummelPoon } from './gummelPoon.ts';
 
 /** Desks for the operating point, for finding the way, and for the answer. */
@@ -19,12 +19,14 @@ const COARSE = 8;
 /** Samples a period for each harmonic. */
 const SAMPLES = 6;
 /** Iterations before an attempt is given up. */
-const PATIENCE = { rest: 100, coarse: 60, step: 20, answer: 30 };
+const PATIENCE = { rest: 100, coarse: 60, step: 20, ease: 50, answer: 30 };
 /** Change of a sample that will do on the way, V. */
 const ROUGHLY = 0.01;
 /** Steps in which the drive is brought up where one stride does not do; and the smallest, of all. */
 const STEP = 1 / 4;
 const SMALLEST = 1 / 100;
+/** Resistors that make the way easier, Ω: most, least; factor from one to the next, and the finest. */
+const EASE = { most: 1000, least: 0.01, factor: 4, finest: 1.05 } as const;
 
 /** Room for one power stage after the other. */
 export function balanceBench(harmonics = HARMONICS): BalanceBench {
@@ -100,7 +102,11 @@ export function harmonicBalance(
   start(fine, x);
   const small = broughtUp(bench, fine, model, around, x);
   iterations += small.iterations;
-  return ended(small.converged && answered());
+  if (small.converged && answered()) return ended(true);
+  start(fine, x);
+  const eased = easedIn(fine, model, around, x);
+  iterations += eased.iterations;
+  return ended(eased.converged && answered());
 }
 
 /** Voltages of the junctions without drive, V. */
@@ -144,6 +150,44 @@ function broughtUp(
       step /= 2;
       if (step < SMALLEST) return { converged: false, iterations };
     }
+  }
+  return { converged: true, iterations };
+}
+
+/**
+ * Takes away, step by step, resistors put in series with both junctions for all harmonics: with much
+ * of them the transistor is next to linear. x goes along.
+ */
+function easedIn(
+  desk: BalanceDesk,
+  model: GummelPoon,
+  around: Surroundings,
+  x: Float64Array,
+): { readonly converged: boolean; readonly iterations: number } {
+  const good = Float64Array.from(x);
+  const z = Float64Array.from(around.z);
+  const now = { ...around, z };
+  let iterations = 0;
+  let held = Number.POSITIVE_INFINITY;
+  let factor: number = EASE.factor;
+  let aim: number = EASE.most;
+  while (held > EASE.least) {
+    for (let i = Z_SIZE; i < z.length; i += Z_SIZE) {
+      z[i] = (around.z[i] ?? 0) + aim;
+      z[i + 6] = (around.z[i + 6] ?? 0) + aim;
+    }
+    const tried = balanceNewton(desk, model, now, x, PATIENCE.ease, ROUGHLY);
+    iterations += tried.iterations;
+    if (tried.converged) {
+      good.set(x);
+      held = aim;
+    } else {
+      if (held === Number.POSITIVE_INFINITY) return { converged: false, iterations };
+      x.set(good);
+      factor = Math.sqrt(factor);
+      if (factor < EASE.finest) return { converged: false, iterations };
+    }
+    aim = held / factor;
   }
   return { converged: true, iterations };
 }

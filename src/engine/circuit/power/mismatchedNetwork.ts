@@ -2,6 +2,9 @@ import { ladderTransfer, TRANSFER_SIZE } from '../ladderTransfer.ts';
 import { capacitor, coil, type OutputLadder } from '../outputLadder.ts';
 import type { CollectorNetwork } from './powerCircuit.ts';
 
+/** A reactance so small against the load is none. */
+const NOTHING = 1e-12;
+
 /**
  * What the collector meets where the antenna reflects at the fundamental; the harmonics still find
  * its nominal resistance.
@@ -30,8 +33,9 @@ export function mismatchedNetwork(
   const w = 2 * Math.PI * frequency;
   const none = Number.POSITIVE_INFINITY;
   const branches = [...ladder.branches];
-  if (reactance > 0) branches.push(coil('series', reactance / w, none));
-  else if (reactance < 0) branches.push(capacitor('series', -1 / (w * reactance), none));
+  const least = NOTHING * ladder.load;
+  if (reactance > least) branches.push(coil('series', reactance / w, none));
+  else if (reactance < -least) branches.push(capacitor('series', -1 / (w * reactance), none));
   const at = new Float64Array(TRANSFER_SIZE);
   ladderTransfer(
     { ...ladder, branches, load, sourceResistance: none, sourceCapacitance: 0 },
