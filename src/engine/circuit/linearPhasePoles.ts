@@ -1,6 +1,6 @@
 import { bracketedRoot } from './bracketedRoot.ts';
+import { denseSolve } from './denseSolve.ts';
 import { type Pole, toHalfPower } from './poles.ts';
-import { solveLinear } from './solveLinear.ts';
 
 /**
  * Poles of the low-pass of linear phase with equal-ripple error, scaled to half power at 1 rad/s.
@@ -111,7 +111,7 @@ function newtonStep(poles: readonly Pole[], at: readonly number[], ripple: numbe
     const goal = (n - 1 - j) % 2 === 0 ? ripple : -ripple;
     off[j] = goal - (phase - omega);
   });
-  solveLinear(slopes, off);
+  denseSolve(slopes, off, off.length);
   let i = 0;
   return poles.map(({ im }) => {
     const re = off[i] ?? 0;

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { denseSolve } from '../../../src/engine/circuit/denseSolve.ts';
 import { halfWave } from '../../../src/engine/circuit/halfWave.ts';
 import { capacitor, coil } from '../../../src/engine/circuit/outputLadder.ts';
 import { balanceDesk, waveOf } from '../../../src/engine/circuit/power/balanceDesk.ts';
 import { balanceJacobian, balanceResidual } from '../../../src/engine/circuit/power/balanceStep.ts';
-import { denseSolve } from '../../../src/engine/circuit/power/denseSolve.ts';
 import { gummelPoonAt } from '../../../src/engine/circuit/power/gummelPoonAt.ts';
 import { balanceBench } from '../../../src/engine/circuit/power/harmonicBalance.ts';
 import { powerBudget } from '../../../src/engine/circuit/power/powerBudget.ts';

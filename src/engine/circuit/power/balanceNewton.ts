@@ -1,3 +1,4 @@
+import { denseSolve } from '../denseSolve.ts';
 import { addSpectrum, type BalanceDesk, waveOf } from './balanceDesk.ts';
 import {
   balanceJacobian,
@@ -6,7 +7,6 @@ import {
   type Surroundings,
   voltageLoss,
 } from './balanceStep.ts';
-import { denseSolve } from './denseSolve.ts';
 import { type GummelPoon, gummelPoon, VOLT_PER_KELVIN } from './gummelPoon.ts';
 
 /** How an attempt ended. */
