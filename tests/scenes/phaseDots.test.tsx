@@ -70,6 +70,16 @@ describe('dots and the sense of the windings', () => {
     });
   });
 
+  it('two wires together and a third over them', () => {
+    const wound = windingPaths([3, 3], 0.15, radii, 5);
+    expect(wound.map(({ letter }) => letter)).toEqual(['A', 'B', 'C']);
+    const flux = wound.map(({ bends }) => linked(bends));
+    const sign = Math.sign(flux[0] ?? 0);
+    [3, 3, 5].forEach((n, i) => {
+      expect(Math.abs(sign * (flux[i] ?? 0) - n)).toBeLessThan(0.1);
+    });
+  });
+
   it('a wire from finish to start magnetises the other way', () => {
     const [wire] = windingPaths([5], null, radii);
     const bends = wire?.bends ?? [];

@@ -34,15 +34,23 @@ const FAN = 0.19;
  *
  * @param turns of each wire
  * @param apart angle between wires wound together, rad; null where later ones lie in the gaps
+ * @param over turns of one more wire that lies in the gaps of a bundle
  */
 export function windingPaths(
   turns: readonly number[],
   apart: number | null,
   { edge, rim, tail }: WindingRadii,
+  over: number | null = null,
 ): readonly WoundWire[] {
   const middle = (turns.length - 1) / 2;
-  return turnAngles(turns, apart).map(({ key, at, end }) => {
-    const fan = apart === null ? 0 : Math.max(0, FAN - apart) * (key - middle);
+  const places = [...turnAngles(turns, apart)];
+  if (over !== null) {
+    const gaps = turnAngles([turns[0] ?? 1, over], null)[1];
+    if (gaps) places.push({ ...gaps, key: turns.length });
+  }
+  return places.map(({ key, at, end }) => {
+    const lone = apart === null || key >= turns.length;
+    const fan = lone ? 0 : Math.max(0, FAN - apart) * (key - middle);
     const first = at[0] ?? 0;
     const bends: Bend[] = [{ radius: tail, angle: first + fan, face: 'upper' }];
     at.forEach((angle, i) => {

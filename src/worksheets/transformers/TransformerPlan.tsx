@@ -53,28 +53,38 @@ function card(row: TransformerRow) {
 function Picture({ of: row }: { of: TransformerRow }) {
   const former = formerTitled(row.core);
   if (!former) return null;
-  const bundle = row.form !== 'over';
-  const turns = bundle ? [row.turns, row.turns, row.turns] : [row.turns, row.secondTurns];
+  const tapped = row.form === 'tapped';
+  const bundle = tapped || row.form === 'trifilar';
+  const { turns: n, secondTurns: over } = row;
   if (former.shape === 'block') {
+    const turns = tapped ? [n, n, over] : bundle ? [n, n, n] : [n, over];
     const label = `A ${row.core} core from its end: ${turns.join(' and ')} turns go in at the left hole and come back at the right, starts dotted.`;
     return <TwoHoleDrawing label={label} turns={turns} />;
   }
-  const label = bundle
-    ? `A ${row.core} core with three wires of ${row.turns} turns wound together, starts dotted; the finish of B is joined to the start of C.`
-    : `A ${row.core} core, ${row.turns} turns of the first winding numbered and ${row.secondTurns} of the second between them, starts dotted.`;
   const wire = wires.find(({ title }) => title === row.wire);
   return (
     <TransformerDrawing
-      label={label}
+      label={`A ${row.core} core ${wordsOf[row.form]?.(n, over) ?? ''}, starts dotted.`}
       outer={former.outer}
       inner={former.inner}
       wire={wire?.overall ?? 0}
-      turns={turns}
+      turns={tapped ? [n, n] : bundle ? [n, n, n] : [n, over]}
       bundle={bundle}
-      joined={bundle ? [1, 2] : null}
+      over={tapped ? over : null}
+      joined={tapped ? [0, 1] : bundle ? [1, 2] : null}
     />
   );
 }
+
+/** What the picture shows, by the way the windings lie. */
+const wordsOf: Readonly<Record<string, (turns: number, over: number) => string>> = {
+  over: (n, over) =>
+    `with ${n} turns of the first winding, numbered, and ${over} of the second between them`,
+  trifilar: (n) =>
+    `with three wires of ${n} turns wound together; the finish of B is joined to the start of C`,
+  tapped: (n, over) =>
+    `with two wires of ${n} turns wound together, the finish of A joined to the start of B, and ${over} turns over them`,
+};
 
 function factsOf(row: TransformerRow) {
   const facts = [

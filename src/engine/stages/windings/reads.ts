@@ -3,7 +3,7 @@ export const windingsReads = {
   nominal: 'plan.nominal',
   antenna: 'plan.antenna',
   coils: 'output.coils?',
-  coilQ: 'output.coilQ',
+  coilQ: 'output.coilQ?',
   transformerPrimary: 'output.transformerPrimary?',
   transformerSecondary: 'output.transformerSecondary?',
   transformerRatio: 'output.transformerRatio?',

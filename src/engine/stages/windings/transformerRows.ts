@@ -8,7 +8,7 @@ import { fluxGuide, peakFlux } from '../../circuit/toroid.ts';
 import { format } from '../../quantity/format.ts';
 import { outcomeOf } from './coilRows.ts';
 import { type Former, thickestOn } from './former.ts';
-import { joinsOf } from './joins.ts';
+import { joinsOf, type WindingForm } from './joins.ts';
 import { lMatchInstead } from './lMatchInstead.ts';
 import { pickFerrite } from './pickFerrite.ts';
 import { pickWire } from './pickWire.ts';
@@ -43,7 +43,8 @@ export function transformerRow(wanted: TransformerWanted, former: Former, seen: 
   const impedance = (reactance * Math.hypot(on.stores, on.loses)) / initial;
   const { r, x } = besideEachOther(reactance, initial, on.stores, on.loses);
   const wire = pickWire(seen.wire === 'awg' ? 'awg' : 'metric', thickestOn(former, all), THICKEST);
-  const bundle = kind === 'trifilar';
+  const form: WindingForm = kind === 'trifilar' ? 'trifilar' : wanted.tapped ? 'tapped' : 'over';
+  const bundle = form === 'trifilar';
   const around = turns * (former.round + Math.PI * wire.overall);
   const length = around + 2 * tail;
   // The second winding lies on the first: its centre is one and a half wires off the core.
@@ -62,7 +63,7 @@ export function transformerRow(wanted: TransformerWanted, former: Former, seen: 
     label: wanted.label,
     does: wanted.does,
     core: former.title,
-    form: (bundle ? 'trifilar' : 'over') as 'trifilar' | 'over',
+    form,
     first,
     second,
     power,
@@ -89,14 +90,14 @@ export function transformerRow(wanted: TransformerWanted, former: Former, seen: 
     flux,
     fluxLimit,
     outcome: outcomeOf(flux, fluxLimit),
-    build: buildLine(bundle, turns, secondTurns, former, length, secondLength),
-    joins: joinsOf(bundle ? 'trifilar' : 'over'),
+    build: buildLine(form, turns, secondTurns, former, length, secondLength),
+    joins: joinsOf(form, former.shape),
     instead: kind === 'coupling' ? lMatchInstead(first, second, nominal) : null,
   };
 }
 
 function buildLine(
-  bundle: boolean,
+  form: WindingForm,
   turns: number,
   secondTurns: number,
   former: Former,
@@ -107,9 +108,12 @@ function buildLine(
   const where =
     former.shape === 'ring' ? `on ${former.title}` : `through both holes of ${former.title}`;
   const number = (n: number) => `${n} ${n === 1 ? 'turn' : 'turns'}`;
-  if (bundle) {
+  if (form === 'trifilar') {
     return `Three wires of ${cut}, twisted together some three times a centimetre, ${number(turns)} ${where}`;
   }
   const over = secondLength === null ? '' : format(secondLength, 'm', 2);
+  if (form === 'tapped') {
+    return `Two wires of ${cut}, twisted together some three times a centimetre, ${number(turns)} ${where}; then ${number(secondTurns)} of ${over} over them`;
+  }
   return `${number(turns)}, then ${number(secondTurns)} over them, ${where}; cut ${cut} for the first and ${over} for the second`;
 }

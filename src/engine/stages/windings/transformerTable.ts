@@ -9,7 +9,7 @@ const first = quantity({
   symbol: 'R_1',
   unit: 'Ω',
   digits: 3,
-  help: 'What the first winding works across.',
+  help: 'What the first winding works across; each half of it where it has a centre tap.',
 });
 
 const second = quantity({
@@ -68,7 +68,10 @@ const turnsFlux = quantity({
   help: 'On the same winding, so that the core stays cool; blank where the signal is small.',
 });
 
-const turns = count({ label: 'Turns, first winding', help: 'Count inside the hole.' });
+const turns = count({
+  label: 'Turns, first winding',
+  help: 'Count inside the hole; of each half where it has a centre tap.',
+});
 
 const secondTurns = count({
   label: 'Turns, second winding',
@@ -136,6 +139,7 @@ export const transformers = table({
       options: {
         over: 'second over the first',
         trifilar: 'three wires together',
+        tapped: 'two wires together, the second winding over them',
       },
       help: 'How the windings lie.',
     }),

@@ -16,7 +16,7 @@ import {
 } from './ferriteSteps.ts';
 import type { windingsFields } from './fields.ts';
 import { LIGHT, SHORT } from './transformerRows.ts';
-import { kindAt, ratioAt, turnsOf } from './turnsWorkings.ts';
+import { isTapped, kindAt, ratioAt, turnsOf } from './turnsWorkings.ts';
 
 type Results = (typeof windingsFields)['results'];
 type Column<T extends 'transformers' | 'transformerEdges' | 'transformerMixes'> =
@@ -395,7 +395,14 @@ function impedance(
   if (kind === 'output') {
     return side === 'second'
       ? is('plan.antenna', 'R_ant', 'The output network and the antenna behind it.')
-      : is('transmit.collectorLoad', 'R_c', 'The load that the final wants.');
+      : isTapped(look)
+        ? {
+            says: 'The load from collector to collector: half the turns have a quarter of it.',
+            formula: 'R_c / 4',
+            where: { R_c: 'transmit.collectorLoad' },
+            source: 'closed form of the ideal transformer',
+          }
+        : is('transmit.collectorLoad', 'R_c', 'The load that the final wants.');
   }
   const couplings = look('transmit.couplings') as readonly {
     readonly collector: number;

@@ -6,6 +6,8 @@ export interface TransformerWanted {
   readonly kind: 'output' | 'trifilar' | 'coupling';
   /** What it is there for. */
   readonly does: string;
+  /** True where the first winding has a tap in its middle: `first` and turns are those of one half. */
+  readonly tapped: boolean;
   /** Impedances, Ω. */
   readonly first: number;
   readonly second: number;
@@ -36,25 +38,32 @@ function outputWanted(seen: WindingsSeen): TransformerWanted[] {
   const { collectorLoad, collectorPower, transformerRatio, antenna } = seen;
   if (collectorLoad === null || collectorPower === null || transformerRatio === null) return [];
   const { transformerPrimary: p, transformerSecondary: s } = seen;
+  // Half the turns, a quarter of the impedance.
+  const half = isPushPull(seen) ? 2 : 1;
   return [
     {
       label: 'Output transformer',
       kind: 'output',
+      tapped: half === 2,
       does: 'Makes of the antenna, through the output network, the load that the final wants.',
-      first: collectorLoad,
+      first: collectorLoad / half ** 2,
       second: antenna,
-      ratio: 1 / transformerRatio,
-      whole: p === null || s === null ? null : [p, s],
+      ratio: 1 / transformerRatio / half,
+      whole: p === null || s === null ? null : [p, half * s],
       power: collectorPower,
       asked: null,
     },
   ];
 }
 
+/** Two transistors that take turns, on the halves of one winding. */
+const isPushPull = (_seen: WindingsSeen): boolean => false;
+
 function modulatorWanted(seen: WindingsSeen): TransformerWanted {
   return {
     label: 'Modulator',
     kind: 'trifilar',
+    tapped: false,
     does: 'Gives both diodes the same carrier in opposite senses, so that it cancels in their middle.',
     first: seen.modulatorImpedance,
     second: seen.modulatorImpedance,
@@ -74,6 +83,7 @@ function couplingsWanted(seen: WindingsSeen): TransformerWanted[] {
       {
         label: place,
         kind: 'coupling' as const,
+        tapped: false,
         does: couplingDoes[place] ?? 'Makes of what follows the load that is wanted.',
         first: collector,
         second: following,

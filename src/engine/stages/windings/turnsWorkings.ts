@@ -23,6 +23,10 @@ export function kindAt(look: Look, table: Table, index: number): 'output' | 'tri
   return couplings.findIndex(({ place }) => place === label);
 }
 
+/** Whether the output transformer's first winding has a tap in its middle. */
+export const isTapped = (look: Look): boolean =>
+  (look('windings.transformers') as readonly { readonly form: string }[])[0]?.form === 'tapped';
+
 /** Turns of the first winding over the second, as a symbol with what it needs. */
 export function ratioAt(
   look: Look,
@@ -36,7 +40,11 @@ export function ratioAt(
       symbol: 'r_12',
       where: {
         n_t: 'output.transformerRatio',
-        r_12: { formula: '1 / n_t', unit: '1', says: 'turns, first over second' },
+        r_12: {
+          formula: isTapped(look) ? '1 / n_t / 2' : '1 / n_t',
+          unit: '1',
+          says: isTapped(look) ? 'turns, half the first over second' : 'turns, first over second',
+        },
       },
     };
   }
@@ -89,7 +97,9 @@ export function turnsOf(
   if (kind === 'output' && look('output.transformerPrimary') !== null) {
     return {
       says: 'Both numbers of the ratio are multiplied until the smaller winding suffices.',
-      formula: `ceil(N_min / min(N_p, N_s)) * ${side === 'first' ? 'N_p' : 'N_s'}`,
+      formula: isTapped(look)
+        ? `ceil(N_min / min(N_p, 2 * N_s)) * ${side === 'first' ? 'N_p' : '2 * N_s'}`
+        : `ceil(N_min / min(N_p, N_s)) * ${side === 'first' ? 'N_p' : 'N_s'}`,
       where: { ...least, N_p: 'output.transformerPrimary', N_s: 'output.transformerSecondary' },
       source: 'closed form of the ideal transformer',
     };

@@ -40,7 +40,7 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
 /** Beyond this, spreading and squeezing no longer make up for whole turns. */
 const TRIM = 0.1;
 
-function coilCautions(coils: Coils, reckonedQ: number): Problem[] {
+function coilCautions(coils: Coils, reckonedQ: number | null): Problem[] {
   const problems: Problem[] = [];
   const warn = (field: string, says: string, help: string) =>
     problems.push({ field, weight: 'warns', says, try: help });
@@ -67,8 +67,10 @@ function coilCautions(coils: Coils, reckonedQ: number): Problem[] {
       );
     }
   }
-  const poor = coils.find(({ q, flux }) => flux !== null && q < 0.8 * reckonedQ);
-  if (poor) {
+  const poor = coils.find(
+    ({ q, flux }) => flux !== null && reckonedQ !== null && q < 0.8 * reckonedQ,
+  );
+  if (poor && reckonedQ !== null) {
     warn(
       'output.coilQ',
       `${poor.label}: its Q is estimated at ${format(poor.q, '1', 2)}, but Output reckons with ${format(reckonedQ, '1', 2)}.`,

@@ -34,7 +34,8 @@ export function wound(
   const guide = Math.SQRT2 * Math.PI * former.area * seen.nominal * fluxGuide(seen.nominal);
   const turnsFlux = power === null ? null : (few * Math.sqrt(power * first)) / guide;
   const [turns, secondTurns] = wholeTurns(wanted, turnsExact, turnsFlux);
-  const all = wanted.kind === 'trifilar' ? 3 * turns : turns + secondTurns;
+  const firsts = wanted.tapped ? 2 * turns : turns;
+  const all = wanted.kind === 'trifilar' ? 3 * turns : firsts + secondTurns;
   return { stores, loses, turnsExact, turnsFlux, turns, secondTurns, all };
 }
 
