@@ -37,7 +37,7 @@ const series = (make: string, rows: readonly Row[]): Choke[] =>
  * hand are on its maker's sheet, and self-resonance is soon measured.
  */
 export const chokes: readonly Choke[] = [
-  ...series('moulded axial choke, 10 mm', [
+  ...series('moulded axial', [
     [1, 50, 7.96, 190, 1.2, 0.12],
     [2.2, 50, 7.96, 110, 0.9, 0.25],
     [4.7, 55, 7.96, 60, 0.7, 0.4],
@@ -49,7 +49,7 @@ export const chokes: readonly Choke[] = [
     [470, 60, 0.796, 3.5, 0.1, 17],
     [1000, 50, 0.252, 2.4, 0.07, 24],
   ]),
-  ...series('radial drum choke, 8 × 10 mm', [
+  ...series('radial drum', [
     [1, 30, 7.96, 140, 5, 0.01],
     [2.2, 30, 7.96, 85, 4.2, 0.015],
     [4.7, 35, 7.96, 45, 3.5, 0.02],
