@@ -14,7 +14,7 @@ export interface ChoiceDot {
   x: number;
   /** What it is worth. */
   y: number;
-  /** `plain` a ring: not good enough; `placed` filled, with its number; `marked` a lozenge: the best. */
+  /** `plain` a ring: not good enough; `placed` filled, with its number if it has one; `marked` a lozenge: the best. */
   kind: 'plain' | 'placed' | 'marked';
   text?: string;
 }
@@ -52,7 +52,7 @@ function Dots({ dots, em }: { dots: readonly ChoiceDot[]; em: number }) {
     <g>
       {drawn.map(({ key, x, y, kind, text, aside }) => {
         const [cx, cy] = [s.x(x) + aside * em * 1.15, s.y(y)];
-        const r = (kind === 'plain' ? 0.3 : 0.52) * em;
+        const r = (text === undefined ? 0.3 : 0.52) * em;
         return (
           <g key={key} className={`chart__dot chart__dot--${kind}`}>
             {kind === 'marked' ? (

@@ -14,10 +14,11 @@ export const ChoicePicture = memo(function ChoicePicture({ answer }: { answer: S
     if (wanted === null) return null;
     const places = new Map(answer.ranked.map(({ words }, i) => [words, i + 1]));
     const there = answer.all.filter(({ margin }) => margin !== null);
-    const dots = there.map(({ words, parts, margin }): ChoiceDot => {
+    const dots = there.map(({ words, parts, margin, lacks }): ChoiceDot => {
       const place = places.get(words);
       const dot = { key: `${words} ${parts}`, x: parts, y: within(margin ?? 0) };
-      if (place === undefined) return { ...dot, kind: 'plain' };
+      if (lacks.length > 0) return { ...dot, kind: 'plain' };
+      if (place === undefined) return { ...dot, kind: 'placed' };
       return { ...dot, kind: place === 1 ? 'marked' : 'placed', text: String(place) };
     });
     const ys = [...dots.map(({ y }) => y), wanted];
@@ -57,7 +58,7 @@ export const ChoicePicture = memo(function ChoicePicture({ answer }: { answer: S
       title="Parts against margin"
       summary={
         first
-          ? `Each kind of network at its best. Those with a number pass; number 1 takes ${first.parts} parts and has ${format(first.margin ?? 0, 'dB', 3)} to spare.`
+          ? `Each kind of network at its best. The filled ones pass; number 1 takes ${first.parts} parts and has ${format(first.margin ?? 0, 'dB', 3)} to spare.`
           : 'Each kind of network at its best. None passes.'
       }
       {...props}

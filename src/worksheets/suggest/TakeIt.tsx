@@ -9,7 +9,9 @@ export function TakeIt({ offered, strong = false }: { offered: Offered; strong?:
   const { entries, words } = offered;
   const taken = useBench((s) => {
     const worked = workedOf(s.rig);
-    return Object.entries(entries).every(([path, text]) => String(valueAt(worked, path)) === text);
+    return Object.entries(entries).every(
+      ([path, text]) => String(valueAt(worked, path) ?? '') === text,
+    );
   });
   const sayAll = useBench((s) => s.sayAll);
   if (taken) {
