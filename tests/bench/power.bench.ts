@@ -11,6 +11,15 @@ import { powerState } from '../../src/engine/circuit/power/powerState.ts';
 import { chebyshev } from '../../src/engine/circuit/prototype.ts';
 import { transistorModels } from '../../src/engine/data/transistorModels.ts';
 import { finish } from '../../src/engine/errands/drive.ts';
+import type { Errand } from '../../src/engine/errands/errand.ts';
+import { mismatchedErrand } from '../../src/engine/errands/mismatched/errand.ts';
+import { pick, seenBy } from '../../src/engine/errands/pick.ts';
+import { powerErrand } from '../../src/engine/errands/power/errand.ts';
+import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
+import { examples } from '../../src/engine/rig/examples.ts';
+import { stages } from '../../src/engine/rig/stages.ts';
+
+const [rig] = examples;
 
 const desk = balanceBench();
 const { harmonics, width } = desk.fine;
@@ -50,7 +59,23 @@ describe('steady state of a power stage, 20 harmonics', () => {
       if (!powerState(desk, circuit, drive, x).converged) throw new Error('did not converge');
     });
   }
+  const pair = { ...circuit, pushPull: { leakage: 5e-8, unlike: 0.05 } };
+  bench('push-pull, drive 3 V a side', () => {
+    if (!powerState(desk, pair, 3, x).converged) throw new Error('did not converge');
+  });
   bench('fifteen levels of drive, one from the other', () => {
     finish(driveSweep(desk, circuit, envelopeDrives(3, 15)));
   });
+});
+
+// To be shown: well below a second in a worker.
+describe('errands of the final, first example', () => {
+  const worked = rig ? createEvaluator(stages)(rig) : null;
+  const seenOf = (errand: Errand) => (worked ? seenBy(errand, pick(worked, errand)) : null);
+  for (const errand of [powerErrand, mismatchedErrand] as const) {
+    const seen = seenOf(errand);
+    bench(errand.key, () => {
+      finish(errand.work(seen, { index: 0, of: 1 }));
+    });
+  }
 });

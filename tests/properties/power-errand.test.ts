@@ -74,6 +74,10 @@ describe('the first example', () => {
   test('more than the supply allows is said', () => {
     const greedy = finish(powerWork({ ...seen, pep: 20 }));
     expect(greedy.reached).toBe('short');
+    expect(greedy.says).toContain('saturates');
+    const faint = finish(powerWork({ ...seen, driverClip: seen.driverClip - 20 }));
+    expect(faint.reached).toBe('short');
+    expect(faint.says).toContain('driver');
     // (2·Vcc)² over eight loads is the most that even a square wave's fundamental comes near.
     expect(greedy.found?.figures.power).toBeLessThan(
       ((4 / Math.PI) * seen.supply) ** 2 / (2 * collectorLoad),
@@ -85,6 +89,7 @@ describe('the first example', () => {
       ...rig,
       entries: {
         ...rig.entries,
+        'output.match': { text: 'none' },
         'output.lowpass': { text: 'chebyshev' },
         'output.order': { text: '6' },
       },

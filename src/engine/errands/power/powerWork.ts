@@ -6,7 +6,7 @@ import { assumptionsOf } from './assumptionsOf.ts';
 import { between } from './between.ts';
 import { harmonicsFound } from './harmonicsFound.ts';
 import { overSupply } from './overSupply.ts';
-import type { PowerAnswer } from './powerAnswer.ts';
+import type { OverDrive, PowerAnswer } from './powerAnswer.ts';
 import type { PowerSeen } from './seen.ts';
 import { warmedUp } from './warmedUp.ts';
 
@@ -20,6 +20,19 @@ const refusals = {
   bias: 'No bias lets the standing current wanted flow.',
   state: 'No steady state was found: with drive, bias or load so far off, the sum ends.',
 } as const;
+
+/** Loss of gain at full drive from which a stage counts as saturated, dB. */
+const SATURATED = 2;
+
+/** Why there is less power than wanted. */
+function shortOf(power: number, curve: OverDrive | null): string {
+  const most = format(power, 'W', 2);
+  // The gain of the curve is against that at full drive.
+  const lost = curve === null ? 0 : Math.max(...curve.gain);
+  return lost > SATURATED
+    ? `The final saturates: supply and load allow ${most} at the antenna and no more. A lower collector load or a higher supply gives more.`
+    : `The driver brings ${most} to the antenna and no more. It is the driver, or the gain of the final, that is lacking.`;
+}
 
 /** The final's steady state at full power, over its drive and over the supply. */
 export function* powerWork(seen: PowerSeen): Generator<number, PowerAnswer, void> {
@@ -50,7 +63,7 @@ export function* powerWork(seen: PowerSeen): Generator<number, PowerAnswer, void
     reached: full ? 'full' : 'short',
     says: full
       ? `Full power takes ${format(figures.driven, 'W', 2)} into the base.`
-      : `The driver brings ${format(figures.power, 'W', 2)} to the antenna and no more.`,
+      : shortOf(figures.power, levels?.curve ?? null),
     how,
     assumptions,
     found: {
