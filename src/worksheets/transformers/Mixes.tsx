@@ -1,6 +1,7 @@
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { Rows } from '../bound/Rows.tsx';
+import { MixPicture } from './MixPicture.tsx';
 
 /** One transformer in each mix: what people say against the sum. */
 export function Mixes() {
@@ -17,10 +18,11 @@ export function Mixes() {
         </Note>
       }
     >
+      <MixPicture />
       <Rows
         of="windings.transformerMixes"
         caption="The same transformer, the same size of core, the same rule"
-        columns={['core', 'label', 'turns', 'secondTurns', 'loss', 'taken', 'rise']}
+        columns={['core', 'turns', 'secondTurns', 'loss', 'taken', 'rise']}
       />
     </Section>
   );

@@ -1,7 +1,13 @@
 import { declare, quantity } from '../../fields/declare.ts';
 import { windingsInputs } from './inputs.ts';
 import { coils } from './tables.ts';
-import { chokes, transformerEdges, transformerMixes, transformers } from './transformerTable.ts';
+import {
+  chokes,
+  transformerEdges,
+  transformerLosses,
+  transformerMixes,
+  transformers,
+} from './transformerTable.ts';
 
 /** Turns, wire and cores for every coil and transformer of the rig. */
 export const windingsFields = declare({
@@ -14,6 +20,7 @@ export const windingsFields = declare({
     transformers,
     transformerEdges,
     transformerMixes,
+    transformerLosses,
     chokes,
     leastQ: quantity({
       label: 'Lowest Q of the coils',

@@ -1,4 +1,4 @@
-import { choice, count, quantity, table, words } from '../../fields/declare.ts';
+import { choice, count, curve, quantity, table, words } from '../../fields/declare.ts';
 import { flux, fluxLimit, outcome } from './tables.ts';
 
 const label = words({ label: 'Where', help: 'Its place in the rig.' });
@@ -295,6 +295,34 @@ export const transformerMixes = table({
     loss,
     taken,
     rise,
+  },
+});
+
+const lossIn = (mix: string, symbol: string) =>
+  quantity({
+    label: `Loss on mix ${mix}`,
+    symbol,
+    unit: 'dB',
+    digits: 4,
+    help: 'With the turns of the table.',
+  });
+
+/** The transformer of the table of mixes, over frequency. */
+export const transformerLosses = curve({
+  label: 'Loss in each mix over frequency',
+  help: 'Of the transformer in the table of mixes, with the turns that it has there.',
+  along: 'frequency',
+  of: {
+    frequency: quantity({
+      label: 'Frequency',
+      symbol: 'f',
+      unit: 'Hz',
+      digits: 3,
+      help: 'From 1 to 30 MHz.',
+    }),
+    in61: lossIn('61', 'A_61'),
+    in43: lossIn('43', 'A_43'),
+    in77: lossIn('77', 'A_77'),
   },
 });
 

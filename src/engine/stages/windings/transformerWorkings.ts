@@ -1,3 +1,4 @@
+import { stretchAt } from '../../circuit/ferritePermeability.ts';
 import type { Bound, Look, StageWorkings, Working, WorkingOf } from '../../fields/workings.ts';
 import { fluxOutcome, guide, rule } from './coilWorkings.ts';
 import {
@@ -15,13 +16,18 @@ import {
   wireOf,
 } from './ferriteSteps.ts';
 import type { windingsFields } from './fields.ts';
+import { MIXES } from './lossCurve.ts';
 import { LIGHT, SHORT } from './transformerRows.ts';
 import { isTapped, kindAt, ratioAt, turnsOf } from './turnsWorkings.ts';
 
 type Results = (typeof windingsFields)['results'];
 type Column<T extends 'transformers' | 'transformerEdges' | 'transformerMixes'> =
   `${T}.${keyof Results[T]['columns'] & string}`;
-type Keys = Column<'transformers'> | Column<'transformerEdges'> | Column<'transformerMixes'>;
+type Keys =
+  | Column<'transformers'>
+  | Column<'transformerEdges'>
+  | Column<'transformerMixes'>
+  | `transformerLosses.in${(typeof MIXES)[number]}`;
 
 /** Workings that the table of transformers and that of the mixes have in common. */
 function alike(table: 'transformers' | 'transformerMixes') {
@@ -220,6 +226,9 @@ export const transformerWorkings: Pick<
     'Where the impedances are nine to one and more: Q = √(R₂/R₁ − 1), the coil R₁Q in series with the lower, the capacitor R₂/Q across the higher.',
   ),
   'transformerMixes.core': rule('The size that the power asks for, in each mix.'),
+  'transformerLosses.in61': along('61'),
+  'transformerLosses.in43': along('43'),
+  'transformerLosses.in77': along('77'),
   'transformerEdges.label': rule('Each transformer twice.'),
   'transformerEdges.edge': rule('Lower, then upper.'),
   'transformerEdges.frequency': (look, index) => ({
@@ -242,6 +251,52 @@ export const transformerWorkings: Pick<
   'transformerEdges.loss': (look, index) =>
     lossOf({ value: ownRow(look, index)?.first ?? 0, unit: 'Ω', says: 'what it works across' }),
 };
+
+/** Loss of one mix at a point of the curve. */
+function along(mix: (typeof MIXES)[number]) {
+  return (look: Look, index: number): Working => {
+    const place = MIXES.indexOf(mix);
+    const former = rowFormer(look, 'transformerMixes', place);
+    const curve = look('windings.transformerLosses') as { readonly frequency: Float64Array };
+    const { from, to } = stretchAt(former.ferrite.curve, curve.frequency[index] ?? 1e6);
+    const row = (look('windings.transformerMixes') as readonly OwnRow[])[place];
+    const point = (which: 0 | 1 | 2, end: 'from' | 'to'): Bound => ({
+      value: (end === 'from' ? from : to)[which],
+      unit: which === 0 ? 'Hz' : '1',
+      says: `${former.ferrite.title}: ${['frequency', 'μ′', 'μ″'][which]} of a row of its curve`,
+      source: former.ferrite.source,
+    });
+    const part = (name: string) => `${name}_a * (${name}_b / ${name}_a)^q`;
+    return {
+      says: 'As in the table of mixes, at this frequency.',
+      formula: '10 * log10((1 + R_1 / (2 * R_w))^2 + (R_1 / (2 * X_w))^2)',
+      where: {
+        f: 'point.frequency',
+        f_a: point(0, 'from'),
+        f_b: point(0, 'to'),
+        mu_a: point(1, 'from'),
+        mu_b: point(1, 'to'),
+        nu_a: point(2, 'from'),
+        nu_b: point(2, 'to'),
+        q: { formula: 'log(f / f_a) / log(f_b / f_a)', unit: '1', says: 'place between the rows' },
+        mu_1: { formula: part('mu'), unit: '1', says: 'μ′' },
+        mu_2: { formula: part('nu'), unit: '1', says: 'μ″' },
+        mu_i: initial(former),
+        R_1: { value: row?.first ?? 0, unit: 'Ω', says: 'what it works across' },
+        L_1: { value: row?.inductance ?? 0, unit: 'H', says: 'of its first winding' },
+        X_m: {
+          formula: '2 * pi * f * L_1 * (mu_1^2 + mu_2^2) / mu_i',
+          unit: 'Ω',
+          says: 'reactance, times |μ|²/μᵢ',
+        },
+        R_w: { formula: 'X_m / mu_2', unit: 'Ω', says: 'core loss as a resistance' },
+        X_w: { formula: 'X_m / mu_1', unit: 'Ω', says: 'reactance beside it' },
+      },
+      source: 'closed form: a shunt impedance between equal resistances',
+      assumes: 'Source and load are equal; leakage and copper are left out.',
+    };
+  };
+}
 
 interface OwnRow {
   readonly first: number;

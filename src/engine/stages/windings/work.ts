@@ -4,6 +4,7 @@ import { chokeRows } from './chokeRows.ts';
 import { coilRows } from './coilRows.ts';
 import { edgeRows } from './edgeRows.ts';
 import type { windingsFields } from './fields.ts';
+import { lossCurve } from './lossCurve.ts';
 import { mixRows } from './mixRows.ts';
 import { readChokes } from './readChokes.ts';
 import type { WindingsSeen } from './seen.ts';
@@ -16,6 +17,7 @@ type Coils = ReturnType<typeof coilRows>;
 export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   const coils = coilRows(seen);
   const transformers = transformerRows(seen);
+  const mixes = mixRows(seen);
   const hand = readChokes(seen.chokesAtHand);
   const chokes = chokeRows(seen, hand.chokes);
   return {
@@ -23,7 +25,8 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
       coils,
       transformers,
       transformerEdges: edgeRows(transformers, seen.nominal),
-      transformerMixes: mixRows(seen),
+      transformerMixes: mixes,
+      transformerLosses: lossCurve(mixes),
       chokes,
       leastQ: coils.length === 0 ? null : Math.min(...coils.map(({ q }) => q)),
       wireTotal: coils.length === 0 ? null : coils.reduce((sum, { length }) => sum + length, 0),
