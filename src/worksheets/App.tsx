@@ -33,6 +33,7 @@ import { ProductsLeaf } from './products/ProductsLeaf.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
 import { SuggestLeaf } from './suggest/SuggestLeaf.tsx';
+import { SupplyLeaf } from './supply/SupplyLeaf.tsx';
 import { SweepLeaf } from './sweep/SweepLeaf.tsx';
 import { TransformersLeaf } from './transformers/TransformersLeaf.tsx';
 import { TransmitSheet } from './transmit/TransmitSheet.tsx';
@@ -56,6 +57,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   products: ProductsLeaf,
   transmit: TransmitSheet,
   amplifiers: AmplifiersLeaf,
+  supply: SupplyLeaf,
   output: OutputSheet,
   suggest: SuggestLeaf,
   mismatch: MismatchLeaf,

@@ -19,6 +19,7 @@ import { products } from '../stages/products/stage.ts';
 import { quartz } from '../stages/quartz/stage.ts';
 import { receive } from '../stages/receive/stage.ts';
 import { suggest } from '../stages/suggest/stage.ts';
+import { supply } from '../stages/supply/stage.ts';
 import { sweep } from '../stages/sweep/stage.ts';
 import { transmit } from '../stages/transmit/stage.ts';
 import { windings } from '../stages/windings/stage.ts';
@@ -47,6 +48,7 @@ export const stages: readonly Stage[] = [
   windings,
   power,
   receive,
+  supply,
   antenna,
   path,
   bench,
