@@ -24,16 +24,22 @@ const base: OutputSeen = {
   order: 7,
   cutoffRatio: 1.2,
   ripple: 0.044,
+  traps: 'none',
+  stopBy: 'notch',
+  stopRatio: 1.6,
+  stopWanted: 45,
+  coilsFitted: 'trimmed',
   coilQ: 150,
   capacitorQ: 1000,
   selfCapacitance: 2e-12,
   fitted: 'e24',
+  measured: null,
   marginWanted: 3,
 };
 
 /** The stage's own table of parts as a netlist at one frequency, the final as a current source. */
 function netlist(seen: OutputSeen, frequency: number): string {
-  const { elements, transformerRatio } = workOutput(seen).results;
+  const { elements, transformerRatio, asWound } = workOutput(seen).results;
   const w = 2 * Math.PI * frequency;
   const n = transformerRatio ?? 1;
   const lines = [
@@ -51,14 +57,20 @@ function netlist(seen: OutputSeen, frequency: number): string {
         `r${lines.length} n${node} 0 ${value(seen.capacitorQ / (w * fittedC))}`,
       );
     } else if (l !== null) {
-      const r =
-        ((2 * Math.PI * seen.nominal * l) / seen.coilQ) * Math.sqrt(frequency / seen.nominal);
+      const coil = (asWound ?? [])[node];
+      const q = seen.coilQ ?? coil?.q ?? 0;
+      const r = ((2 * Math.PI * seen.nominal * l) / q) * Math.sqrt(frequency / seen.nominal);
       lines.push(
         `l${lines.length} n${node} m${node} ${value(l)}`,
         `r${lines.length} m${node} n${node + 1} ${value(r)}`,
-        `c${lines.length} n${node} n${node + 1} ${value(seen.selfCapacitance)}`,
+        `c${lines.length} n${node} n${node + 1} ${value(seen.selfCapacitance ?? coil?.own ?? 0)}`,
       );
       node += 1;
+    } else if (part === 'across' && fittedC !== null) {
+      lines.push(
+        `c${lines.length} n${node - 1} n${node} ${value(fittedC)}`,
+        `r${lines.length} n${node - 1} n${node} ${value(seen.capacitorQ / (w * fittedC))}`,
+      );
     }
   }
   lines.push(`rl n${node} 0 ${value(seen.antenna)}`, `eout out 0 n${node} 0 1`);
@@ -73,6 +85,21 @@ describe('against the circuit simulator', () => {
     ['Butterworth of nine', { lowpass: 'butterworth', order: 9, fitted: 'exact' }],
     ['a final of high resistance on 20 m', { nominal: 14.3e6, outputImpedance: 800 }],
     ['pi alone, down to a low collector load', { match: 'pi', lowpass: 'none', collectorLoad: 8 }],
+    ['a trap on the second harmonic', { order: 5, traps: 'second' }],
+    ['two traps, coils of whole turns', { traps: 'both', coilsFitted: 'wound', coilQ: null }],
+    [
+      'elliptic, first notch on the second harmonic, as wound',
+      { lowpass: 'elliptic', order: 5, coilQ: null, selfCapacitance: null, fitted: 'e12pair' },
+    ],
+    [
+      'elliptic of seven for an attenuation, behind a pi match',
+      { lowpass: 'elliptic', match: 'pi', stopBy: 'attenuation', stopWanted: 60, ripple: 0.1 },
+    ],
+    ['Chebyshev of six on unequal ends', { order: 6, fitted: 'e12' }],
+    [
+      'parts as measured',
+      { measured: 'L1 1.51u\nL2 1.73 µH\nL3 = 1.54uH, C1 268p', selfCapacitance: null },
+    ],
   ])('%s: harmonics from the table of parts', async (_, change) => {
     const seen = { ...base, ...change };
     const { harmonics } = workOutput(seen).results;
@@ -140,15 +167,16 @@ describe('practice', () => {
 
   // Source: an output filter's heat is its loss: what goes in comes out or warms the parts.
   test('heat of the parts is what the loss says', () => {
-    for (const lowpass of ['chebyshev', 'doubleHalfWave', 'butterworth'] as const) {
-      const { elements, loss, pepAntenna } = workOutput({
+    for (const lowpass of ['chebyshev', 'doubleHalfWave', 'butterworth', 'elliptic'] as const) {
+      const { elements, loss, lost, pepAntenna } = workOutput({
         ...base,
         lowpass,
-        selfCapacitance: 0,
+        traps: 'second',
       }).results;
       const heat = (elements ?? []).reduce((sum, part) => sum + (part.heat ?? 0), 0);
-      const lost = (pepAntenna ?? 0) * (10 ** ((loss ?? 0) / 10) - 1);
-      expect(heat / lost).toBeCloseTo(1, 9);
+      const put = (pepAntenna ?? 0) * 10 ** ((loss ?? 0) / 10);
+      expect((heat + (pepAntenna ?? 0)) / put).toBeCloseTo(1, 10);
+      expect(heat).toBeCloseTo(lost ?? 0, 10);
     }
   });
 });
@@ -167,6 +195,8 @@ describe('refusals', () => {
     const said = problems.find(({ field }) => field === 'output.match');
     expect(said?.weight).toBe('stops');
     expect(said?.try).toContain('1:4.47');
+    // Whole turns within 4 %: 4.5 is 0.6 % off.
+    expect(said?.try).toContain('2:9');
     expect(said?.try).toContain('4.4');
     // The most that 5 V of swing can make in about 50 Ω is a quarter of a watt.
     expect(results.pepAntenna).toBeLessThan(0.3);
@@ -186,9 +216,32 @@ describe('refusals', () => {
     expect(problems[0]?.says).toContain('2.29');
   });
 
-  test('a Chebyshev filter of even order', () => {
-    const { problems, results } = workOutput({ ...base, order: 6 });
+  test('a Chebyshev filter of even order straight on', () => {
+    const { problems, results } = workOutput({ ...base, order: 6, match: 'none' });
     expect(results.elements).toBeNull();
     expect(problems[0]?.field).toBe('output.order');
+  });
+
+  test.each<[string, Partial<OutputSeen>]>([
+    ['order', { lowpass: 'elliptic', order: 6 }],
+    ['cutoffRatio', { lowpass: 'elliptic', cutoffRatio: 1.99 }],
+    ['stopRatio', { lowpass: 'elliptic', order: 5, ripple: 0.001, stopBy: 'edge', stopRatio: 1.1 }],
+    ['traps', { order: 3, traps: 'both' }],
+  ])('%s of a network that is not there', (field, change) => {
+    const { problems, results } = workOutput({ ...base, ...change });
+    expect(results.elements).toBeNull();
+    expect(problems.map((problem) => problem.field)).toEqual([`output.${field}`]);
+    expect(problems[0]?.weight).toBe('stops');
+    expect(problems[0]?.try).toBeTruthy();
+  });
+
+  test('a measured part that the network has not, and a line that says nothing', () => {
+    const { problems } = workOutput({ ...base, measured: 'L9 2u\nabout right' });
+    const says = problems
+      .filter(({ field }) => field === 'output.measured')
+      .map((problem) => problem.says);
+    expect(says).toHaveLength(2);
+    expect(says.join(' ')).toContain('L9');
+    expect(says.join(' ')).toContain('about right');
   });
 });

@@ -53,10 +53,8 @@ export function ellipticPrototype(n: number, ripple: number, edge: number): Elli
   const zeros = pairs.map(({ cn, dn }) => cn / dn);
   const notches = inOrder(zeros.map((zero) => edge / zero));
   const look = (at: number) => admittanceAt(at, poles, zeros);
-  const { shunts, traps } = extract(notches, look);
   return {
-    shunts,
-    traps,
+    ...extract(notches, look),
     attenuation: 10 * Math.log10(1 + (epsilon / k1) ** 2),
   };
 }
@@ -80,12 +78,14 @@ function inOrder(rising: readonly number[]): number[] {
   return rising.length === 2 ? [next, low] : [high, low, next];
 }
 
-/** Susceptance that the whole ladder shows at a notch, its slope there, and conductance. */
+type Look = (at: number) => { readonly b: number; readonly slope: number };
+
+/** Susceptance that the whole ladder shows at a notch, and its slope there. */
 function admittanceAt(
   w: number,
   poles: readonly (readonly [number, number])[],
   zeros: readonly number[],
-): { g: number; b: number; slope: number } {
+): ReturnType<Look> {
   // E(jω) and its derivative over itself; F(jω) = jω∏(ω_i² − ω²).
   let [er, ei, lr, li] = [1, 0, 0, 0];
   for (const [re, im] of poles) {
@@ -106,62 +106,60 @@ function admittanceAt(
   const [nr, ni] = [er, ei + f];
   const [dr, di] = [er, ei - f];
   const size = dr * dr + di * di;
-  const [g, b] = [(nr * dr + ni * di) / size, (ni * dr - nr * di) / size];
+  const b = (ni * dr - nr * di) / size;
   const [pr, pi] = [-2 * ei * f, 2 * er * f];
   const [qr, qi] = [fl - lr, -li];
   const [tr, ti] = [pr * qr - pi * qi, pr * qi + pi * qr];
   const [sr, si] = [dr * dr - di * di, 2 * dr * di];
   const whole = sr * sr + si * si;
-  return { g, b, slope: (ti * sr - tr * si) / whole };
+  return { b, slope: (ti * sr - tr * si) / whole };
 }
 
+/**
+ * The ladder from both ends to its middle. Seen from one end the far parts are hidden behind the
+ * attenuation of those before them; a filter of odd order shows the same admittance at both ends.
+ */
 function extract(
   notches: readonly number[],
-  look: (at: number) => { g: number; b: number; slope: number },
+  look: Look,
 ): Pick<EllipticPrototype, 'shunts' | 'traps'> {
-  const shunts: number[] = [];
-  const traps: PrototypeTrap[] = [];
-  /** What is left of the susceptance behind the parts found so far, and its slope. */
-  const left = (w: number) => {
-    let { b, slope } = look(w);
-    traps.forEach(({ l, notch }, k) => {
-      const c = shunts[k] ?? 0;
-      b -= w * c;
-      slope -= c;
-      // Reactance behind the capacitor, less that of the trap.
-      const below = 1 - (w / notch) ** 2;
-      const x = -1 / b - (w * l) / below;
-      const xSlope = slope / (b * b) - (l * (2 - below)) / below ** 2;
-      b = -1 / x;
-      slope = xSlope / (x * x);
-    });
-    return { b, slope };
+  const near = fromOneEnd(notches, look);
+  const far = fromOneEnd([...notches].reverse(), look);
+  const [count, half] = [notches.length, Math.floor(notches.length / 2)];
+  return {
+    shunts: Array.from({ length: count + 1 }, (_, k) =>
+      k <= half ? (near.shunts[k] ?? 0) : (far.shunts[count - k] ?? 0),
+    ),
+    traps: Array.from({ length: count }, (_, k) =>
+      k <= half && !(k === half && count % 2 === 0)
+        ? (near.traps[k] as PrototypeTrap)
+        : (far.traps[count - 1 - k] as PrototypeTrap),
+    ),
   };
-  for (const notch of notches) {
-    const { b, slope } = left(notch);
-    const c = b / notch;
-    shunts.push(c);
-    const across = (slope - c) / 2;
-    traps.push({ l: 1 / (notch * notch * across), c: across, notch });
-  }
-  shunts.push(last(shunts, traps, look));
-  return { shunts, traps };
 }
 
-/** The capacitor beside the load: what is left at the ripple edge, resistance and all. */
-function last(
-  shunts: readonly number[],
-  traps: readonly PrototypeTrap[],
-  look: (at: number) => { g: number; b: number },
-): number {
-  let { g, b } = look(1);
-  traps.forEach(({ l, notch }, k) => {
-    b -= shunts[k] ?? 0;
-    const size = g * g + b * b;
-    const [r, x] = [g / size, -b / size - l / (1 - 1 / notch ** 2)];
-    const back = r * r + x * x;
-    g = r / back;
-    b = -x / back;
-  });
-  return b;
+/** The first half of a ladder's capacitors and traps, the middle ones included. */
+function fromOneEnd(notches: readonly number[], look: Look) {
+  const shunts: number[] = [];
+  const traps: PrototypeTrap[] = [];
+  for (const notch of notches.slice(0, Math.floor(notches.length / 2) + 1)) {
+    // What is left of the susceptance behind the parts found so far, and its slope.
+    let { b, slope } = look(notch);
+    for (let k = 0; k < traps.length; k += 1) {
+      const trap = traps[k] as PrototypeTrap;
+      b -= notch * (shunts[k] ?? 0);
+      slope -= shunts[k] ?? 0;
+      // Reactance behind the capacitor, less that of the trap.
+      const below = 1 - (notch / trap.notch) ** 2;
+      const x = -1 / b - (notch * trap.l) / below;
+      const xSlope = slope / (b * b) - (trap.l * (2 - below)) / below ** 2;
+      b = -1 / x;
+      slope = xSlope / (x * x);
+    }
+    const c = b / notch;
+    const across = (slope - c) / 2;
+    shunts.push(c);
+    traps.push({ l: 1 / (notch * notch * across), c: across, notch });
+  }
+  return { shunts, traps };
 }

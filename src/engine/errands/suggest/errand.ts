@@ -8,7 +8,21 @@ import { errand } from '../errand.ts';
 import { suggest } from './suggest.ts';
 
 // What a suggestion says itself is not read: taking one must not send for another.
-const { match, loadedQ, lowpass, order, cutoffRatio, ripple, ...left } = outputReads;
+// Nor what was measured of the parts of another network.
+const {
+  match,
+  loadedQ,
+  lowpass,
+  order,
+  cutoffRatio,
+  ripple,
+  traps,
+  stopBy,
+  stopRatio,
+  stopWanted,
+  measured,
+  ...left
+} = outputReads;
 
 /** The simplest output network that keeps the rule. */
 export const suggestErrand = errand({
@@ -27,5 +41,5 @@ export const suggestErrand = errand({
     lossMost: 'suggest.lossMost',
     powerLeast: 'suggest.powerLeast',
   },
-  work: (seen) => suggest({ ...seen, ...unsaid }, seen),
+  work: (seen) => suggest({ ...seen, ...unsaid, measured: null }, seen),
 });

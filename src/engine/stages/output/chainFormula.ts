@@ -1,60 +1,74 @@
+import type { OutputLadder } from '../../circuit/outputLadder.ts';
 import type { Bound, Look } from '../../fields/workings.ts';
-import { type NetworkAsked, network, type Part } from './network.ts';
+import { branchOf } from './ladderOf.ts';
+
+/** A row of the table of parts, so far as a formula needs it. */
+export interface ElementRow {
+  readonly label: string;
+  readonly part: 'capacitor' | 'coil' | 'across';
+  readonly exactC: number | null;
+  readonly exactL: number | null;
+  readonly fittedC: number | null;
+  readonly l: number | null;
+}
 
 /** A ladder as a product of matrices, for a formula: voltage and current over the antenna's. */
 export interface ChainFormula {
-  /** Product of the matrices of the parts from `first` on, ready to stand before `[1, 1]`. */
+  /** Product of the matrices of the branches from `first` on, ready to stand before `[1, 1]`. */
   readonly after: (first: number) => string;
-  /** The impedance of one coil, or the admittance of one capacitor, over or times R_ant. */
+  /** The impedance of a branch in the path, or the admittance of one to ground, over or times R_ant. */
   readonly branch: (k: number) => string;
   readonly where: Readonly<Record<string, Bound>>;
-  readonly parts: readonly Part[];
+  readonly branches: OutputLadder['branches'];
   /** Ratio of the transformer as a symbol, or 1. */
   readonly ratio: string;
 }
 
 /**
- * The network as a formula. Each part is a matrix that takes voltage and current behind it to
- * voltage and current before it; R_ant makes both plain numbers.
+ * The network as built, as a formula. Each branch is a matrix that takes voltage and current behind
+ * it to voltage and current before it; R_ant makes both plain numbers.
  *
  * @param look reads values of the worked rig
  * @param f symbol of the frequency, bound by the caller or `f_0`
  */
 export function chainFormula(look: Look, f: string): ChainFormula {
-  const parts = partsOf(look);
-  const stray = (look('output.selfCapacitance') as number) > 0;
-  const hasCoil = parts.some(({ kind }) => kind === 'coil');
-  const hasCapacitor = parts.some(({ kind }) => kind === 'capacitor');
+  const { branches } = look('output.ladder') as OutputLadder;
+  const labels = labelsOf(look);
   const where: Record<string, Bound> = { R_ant: 'plan.antenna', f_0: 'plan.nominal' };
   const transformed = look('output.match') === 'transformer';
   if (transformed) where.n_t = 'output.transformerRatio';
-  if (hasCoil) where.Q_L = 'output.coilQ';
-  if (hasCapacitor) where.Q_C = 'output.capacitorQ';
-  if (hasCoil && stray) where.C_s = 'output.selfCapacitance';
-  for (const { label, kind, fitted } of parts) {
-    const value = { value: fitted, says: `${label} as fitted` } as const;
-    where[symbolOf(label)] = { ...value, unit: kind === 'coil' ? 'H' : 'F' };
-  }
-  const branch = (k: number): string => {
-    const part = parts[k];
-    if (part === undefined) return '0';
-    const x = symbolOf(part.label);
-    if (part.kind === 'capacitor') return `2 * pi * ${f} * ${x} * R_ant * (i + 1 / Q_C)`;
+  const formulas = branches.map(({ place, l, c, ql, qc }, k) => {
+    const label = labels[k] ?? '';
+    const x = symbolOf(label);
+    if (place === 'shunt') {
+      where[x] = { value: c, unit: 'F', says: `${label} as fitted` };
+      where.Q_C = 'output.capacitorQ';
+      return `2 * pi * ${f} * ${x} * R_ant * (i + 1 / Q_C)`;
+    }
+    const n = label.slice(1);
+    where[x] = { value: l, unit: 'H', says: `${label} as fitted` };
+    where[`Q_L${n}`] =
+      look('output.coilQ') === null
+        ? { value: ql, unit: '1', says: `Q of ${label}, in the table of coils as wound` }
+        : 'output.coilQ';
     const skin = f === 'f_0' ? '' : ` * sqrt(${f} / f_0)`;
-    const plain = `2 * pi * ${x} / R_ant * (i * ${f} + f_0 / Q_L${skin})`;
-    return stray ? `1 / (1 / (${plain}) + i * 2 * pi * ${f} * C_s * R_ant)` : plain;
-  };
-  const matrix = (k: number): string =>
-    parts[k]?.kind === 'coil' ? `[1, ${branch(k)}; 0, 1]` : `[1, 0; ${branch(k)}, 1]`;
-  const after = (first: number): string =>
-    parts
-      .map((_, k) => matrix(k))
-      .slice(first)
-      .join(' * ');
-  return { after, branch, where, parts, ratio: transformed ? 'n_t' : '1' };
+    const plain = `2 * pi * ${x} / R_ant * (i * ${f} + f_0 / Q_L${n}${skin})`;
+    if (c === 0) return plain;
+    const trap = Number.isFinite(qc);
+    const says = trap ? `across ${label}: fitted and its own` : `own capacitance of ${label}`;
+    where[`C_s${n}`] = { value: c, unit: 'F', says };
+    if (trap) where[`Q_s${n}`] = { value: qc, unit: '1', says: `Q of what lies across ${label}` };
+    return `1 / (1 / (${plain}) + 2 * pi * ${f} * C_s${n} * R_ant * ${trap ? `(i + 1 / Q_s${n})` : 'i'})`;
+  });
+  const branch = (k: number): string => formulas[k] ?? '0';
+  const matrices = branches.map(({ place }, k) =>
+    place === 'series' ? `[1, ${branch(k)}; 0, 1]` : `[1, 0; ${branch(k)}, 1]`,
+  );
+  const after = (first: number): string => matrices.slice(first).join(' * ');
+  return { after, branch, where, branches, ratio: transformed ? 'n_t' : '1' };
 }
 
-/** Voltage (row 1) or current (row 2) behind part `first` − 1, over the antenna's. */
+/** Voltage (row 1) or current (row 2) behind branch `first` − 1, over the antenna's. */
 export function rowAfter(chain: ChainFormula, first: number, row: 'voltage' | 'current'): string {
   const pick = row === 'voltage' ? '[1, 0]' : '[0, 1]';
   const product = chain.after(first);
@@ -75,26 +89,18 @@ export function transimpedanceFormula(look: Look, f: string) {
   return { formula: `R_ant / abs${whole}`, where };
 }
 
-/** The parts, worked again from what the rig says. */
-export function partsOf(look: Look): readonly Part[] {
-  const made = network(askedOf(look));
-  return 'refusal' in made ? [] : made.parts;
-}
+/** The table of parts. */
+export const elementsOf = (look: Look): readonly ElementRow[] =>
+  (look('output.elements') ?? []) as readonly ElementRow[];
 
-function askedOf(look: Look): NetworkAsked {
-  return {
-    nominal: look('plan.nominal') as number,
-    antenna: look('plan.antenna') as number,
-    collectorLoad: look('transmit.collectorLoad') as number,
-    match: look('output.match') as NetworkAsked['match'],
-    loadedQ: look('output.loadedQ') as number,
-    lowpass: look('output.lowpass') as NetworkAsked['lowpass'],
-    order: look('output.order') as number,
-    cutoffRatio: look('output.cutoffRatio') as number,
-    ripple: look('output.ripple') as number,
-    fitted: look('output.fitted') as NetworkAsked['fitted'],
-  };
+/** Place among the ladder's branches of a row of the table of parts. */
+export const placeOf = (look: Look, index: number): number =>
+  branchOf(elementsOf(look).map(({ part }) => part))[index] ?? -1;
+
+/** Names of the branches: a trap goes by its coil. */
+function labelsOf(look: Look): string[] {
+  return elementsOf(look).flatMap(({ part, label }) => (part === 'across' ? [] : [label]));
 }
 
 /** `C1` → `C_1`. */
-const symbolOf = (label: string): string => `${label.charAt(0)}_${label.slice(1)}`;
+export const symbolOf = (label: string): string => `${label.charAt(0)}_${label.slice(1)}`;

@@ -1,8 +1,14 @@
 import { INSIDE_SIZE } from '../../circuit/ladderTransfer.ts';
-import type { Part } from './network.ts';
+import { format } from '../../quantity/format.ts';
+import type { Fitted } from './fitParts.ts';
+import { branchOf } from './ladderOf.ts';
 
 /** Usual voltage ratings of capacitors, V. */
-export const RATINGS = [50, 100, 200, 500, 1000, 2000, 3000, 5000] as const;
+export const RATINGS = [50, 63, 100, 200, 250, 500, 1000, 2000, 3000, 5000] as const;
+
+/** Heat in one part up to which it stays cool, and from which it gets hot, W. */
+export const COOL = 0.1;
+export const HOT = 0.5;
 
 /**
  * Every part with its voltage, current and heat at full power.
@@ -10,41 +16,63 @@ export const RATINGS = [50, 100, 200, 500, 1000, 2000, 3000, 5000] as const;
  * @param parts from the collector on
  * @param inside branch voltages and currents for one ampere into the network, from the ladder
  * @param transimpedance load volts for that ampere, Ω
- * @param at peak antenna voltage V, frequency Hz, quality factors
+ * @param antennaPeak voltage at the antenna, V peak
+ * @param nominal operating frequency, Hz
  */
 export function elementRows(
-  parts: readonly Part[],
+  parts: readonly Fitted[],
   inside: Float64Array,
   transimpedance: number,
-  at: {
-    readonly antennaPeak: number;
-    readonly nominal: number;
-    readonly coilQ: number;
-    readonly capacitorQ: number;
-  },
+  antennaPeak: number,
+  nominal: number,
 ) {
-  const w = 2 * Math.PI * at.nominal;
-  return parts.map(({ label, kind, exact, fitted }, k) => {
-    const re = inside[k * INSIDE_SIZE] ?? 0;
-    const im = inside[k * INSIDE_SIZE + 1] ?? 0;
-    const volts = (at.antennaPeak * Math.hypot(re, im)) / transimpedance;
-    const x = w * fitted;
-    const isCoil = kind === 'coil';
-    const resistance = x / at.coilQ;
-    // Conductance and size of the admittance of the part itself, strays left out.
-    const g = isCoil ? resistance / (resistance ** 2 + x ** 2) : x / at.capacitorQ;
-    const y = isCoil ? 1 / Math.hypot(resistance, x) : x * Math.hypot(1, 1 / at.capacitorQ);
+  const w = 2 * Math.PI * nominal;
+  const branches = branchOf(parts.map(({ part }) => part.kind));
+  return parts.map(({ part, wanted, value, singles, q }, k) => {
+    const at = (branches[k] ?? 0) * INSIDE_SIZE;
+    const volts = (antennaPeak * Math.hypot(inside[at] ?? 0, inside[at + 1] ?? 0)) / transimpedance;
+    const x = w * value;
+    const isCoil = part.kind === 'coil';
+    const resistance = x / q;
+    // Conductance and size of the admittance of the part itself.
+    const g = isCoil ? resistance / (resistance ** 2 + x ** 2) : x / q;
+    const y = isCoil ? 1 / Math.hypot(resistance, x) : x * Math.hypot(1, 1 / q);
+    const heat = (volts ** 2 / 2) * g;
     return {
-      label,
-      part: kind,
-      exactC: isCoil ? null : exact,
-      fittedC: isCoil ? null : fitted,
-      l: isCoil ? fitted : null,
+      label: part.label,
+      part: part.kind,
+      exactC: isCoil ? null : wanted,
+      exactL: isCoil ? wanted : null,
+      fittedC: isCoil ? null : value,
+      l: isCoil ? value : null,
+      made: singles.length > 1 ? singles.map((one) => format(one, 'F', 2)).join(' + ') : null,
       volts,
       amps: (volts / Math.SQRT2) * y,
       rating: isCoil ? null : ratingFor(volts),
-      heat: (volts ** 2 / 2) * g,
+      heat,
+      warmth: (heat > HOT ? 'hot' : heat > COOL ? 'warm' : 'cool') as 'cool' | 'warm' | 'hot',
     };
+  });
+}
+
+/** The coils as they come out of whole turns, what they lose, and what their traps stop. */
+export function woundRows(parts: readonly Fitted[]) {
+  return parts.flatMap(({ part, value, q, own, wound }, k) => {
+    if (wound === null) return [];
+    const next = parts[k + 1];
+    const across = next?.part.kind === 'across' ? next.value : 0;
+    return [
+      {
+        label: part.label,
+        core: wound.core.title,
+        wire: wound.wire.title,
+        turns: wound.turns,
+        lWound: wound.l,
+        q,
+        own,
+        notch: part.notch === null ? null : 1 / (2 * Math.PI * Math.sqrt(value * (across + own))),
+      },
+    ];
   });
 }
 

@@ -1,8 +1,11 @@
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { chainFormula, partsOf, rowAfter } from './chainFormula.ts';
-import { RATINGS } from './elementRows.ts';
+import { bestPair } from '../../quantity/preferred.ts';
+import { chainFormula, elementsOf, placeOf, rowAfter } from './chainFormula.ts';
+import { COOL, HOT, RATINGS } from './elementRows.ts';
+import { exactWorking } from './exactWorking.ts';
 import type { outputFields } from './fields.ts';
-import type { Share } from './network.ts';
+import { seriesOf } from './fitParts.ts';
+import { readMeasured } from './readMeasured.ts';
 
 type ElementKeys = `elements.${keyof (typeof outputFields)['results']['elements']['columns']}`;
 type CoilKeys = `coils.${keyof (typeof outputFields)['results']['coils']['columns']}`;
@@ -12,43 +15,24 @@ export const elementWorkings: Pick<
   Extract<keyof StageWorkings<typeof outputFields>, ElementKeys | CoilKeys>
 > = {
   'elements.label': named('Capacitors and coils are counted from the collector on.'),
-  'elements.part': named('Capacitors stand to ground, coils in the path.'),
-  'elements.exactC': (look, index) => exact(look, index),
-  'elements.fittedC': (look, index) => {
-    const part = partsOf(look)[index];
-    const series = look('output.fitted') as string;
-    if (series === 'exact') {
-      return {
-        says: 'The exact value, as asked for.',
-        formula: 'C_x',
-        where: { C_x: 'row.exactC' },
-        source: 'closed form',
-      };
-    }
-    return {
-      says: `The value of ${series.toUpperCase()} nearest by ratio.`,
-      formula: 'C_f',
-      where: {
-        C_f: {
-          value: part?.fitted ?? 0,
-          unit: 'F',
-          says: `nearest of ${series.toUpperCase()} to the exact value`,
-          source: 'IEC 60063',
-        },
-      },
-      source: 'IEC 60063',
-    };
-  },
-  'elements.l': (look, index) => exact(look, index),
+  'elements.part': named(
+    'Capacitors stand to ground or across a coil, which makes a trap of it; coils in the path.',
+  ),
+  'elements.exactC': (look, index) => exactWorking(look, index),
+  'elements.exactL': (look, index) => exactWorking(look, index),
+  'elements.fittedC': (look, index) => fittedC(look, index),
+  'elements.l': (look, index) => fittedL(look, index),
+  'elements.made': named('The two values of the series whose sum comes nearest.'),
   'elements.volts': (look, index) => {
     const chain = chainFormula(look, 'f_0');
-    const coil = chain.parts[index]?.kind === 'coil';
-    const ratio = coil
-      ? `(${chain.branch(index)}) * ${rowAfter(chain, index + 1, 'current')}`
-      : rowAfter(chain, index + 1, 'voltage');
+    const place = placeOf(look, index);
+    const series = chain.branches[place]?.place === 'series';
+    const ratio = series
+      ? `(${chain.branch(place)}) * ${rowAfter(chain, place + 1, 'current')}`
+      : rowAfter(chain, place + 1, 'voltage');
     return {
-      says: coil
-        ? 'The current that flows on behind the coil, times the coil’s impedance.'
+      says: series
+        ? 'The current that flows on behind the coil, times the impedance of the coil and what lies across it.'
         : 'From the antenna back: what the parts behind make of its voltage.',
       formula: `sqrt(2 * P_ant * R_ant) * abs(${ratio})`,
       where: { ...chain.where, P_ant: 'output.pepAntenna' },
@@ -56,16 +40,13 @@ export const elementWorkings: Pick<
     };
   },
   'elements.amps': (look, index) => {
-    const coil = partsOf(look)[index]?.kind === 'coil';
-    const where: Record<string, Bound> = { V_x: 'row.volts', f_0: 'plan.nominal' };
-    if (coil) Object.assign(where, { L_x: 'row.l', Q_L: 'output.coilQ' });
-    else Object.assign(where, { C_f: 'row.fittedC', Q_C: 'output.capacitorQ' });
+    const coil = isCoil(look, index);
     return {
       says: 'Voltage over the part’s own impedance, peak to rms.',
       formula: coil
         ? 'V_x / sqrt(2) / (2 * pi * f_0 * L_x * sqrt(1 + 1 / Q_L^2))'
         : 'V_x / sqrt(2) * 2 * pi * f_0 * C_f * sqrt(1 + 1 / Q_C^2)',
-      where,
+      where: ofPart(look, index),
       source: 'Ohm’s law',
     };
   },
@@ -76,23 +57,27 @@ export const elementWorkings: Pick<
     source: 'common practice, no source',
     assumes: 'A mismatched antenna at most doubles the voltage.',
   },
-  'elements.heat': (look, index) => {
-    const coil = partsOf(look)[index]?.kind === 'coil';
-    const where: Record<string, Bound> = { V_x: 'row.volts', f_0: 'plan.nominal' };
-    if (coil) Object.assign(where, { L_x: 'row.l', Q_L: 'output.coilQ' });
-    else Object.assign(where, { C_f: 'row.fittedC', Q_C: 'output.capacitorQ' });
-    return {
-      says: 'Half the squared peak voltage times the part’s conductance.',
-      formula: coil
-        ? 'V_x^2 / 2 / (2 * pi * f_0 * L_x) / (Q_L + 1 / Q_L)'
-        : 'V_x^2 / 2 * 2 * pi * f_0 * C_f / Q_C',
-      where,
-      source: 'closed form: power in a conductance',
-      assumes: 'A steady tone; on speech a fifth of it.',
-    };
+  'elements.heat': (look, index) => ({
+    says: 'Half the squared peak voltage times the part’s conductance.',
+    formula: isCoil(look, index)
+      ? 'V_x^2 / 2 / (2 * pi * f_0 * L_x) / (Q_L + 1 / Q_L)'
+      : 'V_x^2 / 2 * 2 * pi * f_0 * C_f / Q_C',
+    where: ofPart(look, index),
+    source: 'closed form: power in a conductance',
+    assumes: 'A steady tone; on speech a fifth of it.',
+  }),
+  'elements.warmth': {
+    says: `Up to ${COOL} W cool, beyond ${HOT} W hot.`,
+    formula: 'P_x > P_hot ? "hot" : P_x > P_cool ? "warm" : "cool"',
+    where: {
+      P_x: 'row.heat',
+      P_hot: { value: HOT, unit: 'W', says: 'from here on hot' },
+      P_cool: { value: COOL, unit: 'W', says: 'up to here cool' },
+    },
+    source: 'common practice, no source',
   },
   'coils.label': named('The coils among the parts.'),
-  'coils.l': (look, index) => exact(look, coilAt(look, index)),
+  'coils.l': (look, index) => exactWorking(look, coilAt(look, index)),
   'coils.current': (look, index) => fromElement(look, index, 'amps', 'Arms'),
   'coils.voltage': (look, index) => fromElement(look, index, 'volts', 'Vpk'),
 };
@@ -101,9 +86,116 @@ function named(says: string): Working {
   return { says, rule: says, where: {}, source: 'this program’s own naming' };
 }
 
+const isCoil = (look: Look, index: number): boolean => elementsOf(look)[index]?.part === 'coil';
+
+/** Voltage, frequency, value and Q of a part. */
+function ofPart(look: Look, index: number): Record<string, Bound> {
+  const row = elementsOf(look)[index];
+  const where: Record<string, Bound> = { V_x: 'row.volts', f_0: 'plan.nominal' };
+  if (row?.part !== 'coil') return { ...where, C_f: 'row.fittedC', Q_C: 'output.capacitorQ' };
+  const rows = (look('output.asWound') ?? []) as readonly { label: string; q: number }[];
+  return {
+    ...where,
+    L_x: 'row.l',
+    Q_L:
+      look('output.coilQ') === null
+        ? {
+            value: rows.find(({ label }) => label === row.label)?.q ?? 0,
+            unit: '1',
+            says: `Q of ${row.label}, in the table of coils as wound`,
+          }
+        : 'output.coilQ',
+  };
+}
+
+function fittedC(look: Look, index: number): Working {
+  const row = elementsOf(look)[index];
+  const known = measuredOf(look, row?.label);
+  if (known !== undefined) return measured('C_m', known, 'F');
+  const fitted = look('output.fitted') as string;
+  if (fitted === 'exact') {
+    return {
+      says: 'The exact value, as asked for.',
+      formula: 'C_x',
+      where: { C_x: 'row.exactC' },
+      source: 'closed form',
+    };
+  }
+  const series = seriesOf(fitted);
+  if (!fitted.endsWith('pair')) {
+    return {
+      says: `The value of ${series} nearest to it.`,
+      formula: 'C_f',
+      where: {
+        C_f: {
+          value: row?.fittedC ?? 0,
+          unit: 'F',
+          says: `nearest of ${series} to the exact value`,
+          source: 'IEC 60063',
+        },
+      },
+      source: 'IEC 60063',
+    };
+  }
+  const { parts } = bestPair(row?.exactC ?? 0, series, 1e-12);
+  const where = Object.fromEntries(
+    parts.map((value, k) => [
+      `C_${'ab'.charAt(k)}`,
+      { value, unit: 'F', says: `of ${series}`, source: 'IEC 60063' } as const,
+    ]),
+  );
+  return {
+    says:
+      parts.length > 1
+        ? `Two of ${series} side by side: of all pairs the one whose sum comes nearest.`
+        : `One of ${series}: no pair comes nearer.`,
+    formula: Object.keys(where).join(' + '),
+    where,
+    source: 'IEC 60063',
+  };
+}
+
+function fittedL(look: Look, index: number): Working {
+  const row = elementsOf(look)[index];
+  const known = measuredOf(look, row?.label);
+  if (known !== undefined) return measured('L_m', known, 'H');
+  if (look('output.coilsFitted') === 'trimmed') {
+    return {
+      says: 'Turns are spread or squeezed until the coil has it.',
+      formula: 'L_w',
+      where: { L_w: 'row.exactL' },
+      source: 'as asked for',
+    };
+  }
+  const rows = (look('output.asWound') ?? []) as readonly { label: string; lWound: number }[];
+  return {
+    says: 'As whole turns come, spread evenly.',
+    formula: 'L_N',
+    where: {
+      L_N: {
+        value: rows.find(({ label }) => label === row?.label)?.lWound ?? 0,
+        unit: 'H',
+        says: `${row?.label} in the table of coils as wound`,
+      },
+    },
+    source: 'the table of coils as wound',
+  };
+}
+
+function measuredOf(look: Look, label: string | undefined): number | undefined {
+  return readMeasured((look('output.measured') ?? null) as string | null).values.get(label ?? '');
+}
+
+const measured = (symbol: string, value: number, unit: 'F' | 'H'): Working => ({
+  says: 'As measured.',
+  formula: symbol,
+  where: { [symbol]: { value, unit, says: 'typed among the measured parts' } },
+  source: 'as typed',
+});
+
 /** Place among the parts of the n-th coil. */
 function coilAt(look: Look, n: number): number {
-  const places = partsOf(look).flatMap(({ kind }, k) => (kind === 'coil' ? [k] : []));
+  const places = elementsOf(look).flatMap(({ part }, k) => (part === 'coil' ? [k] : []));
   return places[n] ?? -1;
 }
 
@@ -121,75 +213,6 @@ function fromElement(
     where: { X: { value, unit, says: 'this coil in the table of parts' } },
     source: 'the table of parts',
   };
-}
-
-/** The sum of the shares that make a part's exact value. */
-function exact(look: Look, index: number): Working {
-  const part = partsOf(look)[index];
-  const where: Record<string, Bound> = {};
-  const terms = (part?.shares ?? []).map((share, k) => term(look, share, part?.kind, k, where));
-  const both = terms.length > 1;
-  return {
-    says: both
-      ? 'Two capacitors that meet at one point are one: their values add.'
-      : saysOf(part?.shares[0]),
-    formula: terms.join(' + '),
-    where,
-    source: sourceOf(part?.shares ?? []),
-  };
-}
-
-function term(
-  look: Look,
-  share: Share,
-  kind: 'capacitor' | 'coil' | undefined,
-  k: number,
-  where: Record<string, Bound>,
-): string {
-  where.R_ant = 'plan.antenna';
-  if (share.of === 'prototype') {
-    const g = `g_${k + 1}`;
-    where[g] = { value: share.g, unit: '1', says: 'value of the prototype' };
-    where.f_c = 'output.cutoff';
-    return kind === 'coil' ? `${g} * R_ant / (2 * pi * f_c)` : `${g} / (2 * pi * f_c * R_ant)`;
-  }
-  where.f_0 = 'plan.nominal';
-  if (share.of === 'halfCoil') return 'R_ant / (2 * pi * f_0)';
-  if (share.of === 'halfCapacitor') return '1 / (2 * pi * f_0 * R_ant)';
-  where.R_c = 'transmit.collectorLoad';
-  where.Q_pi = 'output.loadedQ';
-  const sourceIsHigh =
-    (look('transmit.collectorLoad') as number) >= (look('plan.antenna') as number);
-  const [high, low] = sourceIsHigh ? ['R_c', 'R_ant'] : ['R_ant', 'R_c'];
-  where.R_v = {
-    formula: `${high} / (Q_pi^2 + 1)`,
-    unit: 'Ω',
-    says: 'virtual resistance in which both ends meet',
-  };
-  where.Q_low = {
-    formula: `sqrt(max(0, ${low} / R_v - 1))`,
-    unit: '1',
-    says: 'loaded Q of the lower end',
-  };
-  if (share.of === 'piCoil') return 'R_v * (Q_pi + Q_low) / (2 * pi * f_0)';
-  const isHigh = (share.of === 'piSource') === sourceIsHigh;
-  const own = share.of === 'piSource' ? 'R_c' : 'R_ant';
-  return `${isHigh ? 'Q_pi' : 'Q_low'} / (2 * pi * f_0 * ${own})`;
-}
-
-function saysOf(share: Share | undefined): string {
-  if (share?.of === 'prototype')
-    return 'The prototype’s value, brought to the antenna’s resistance and the cutoff.';
-  if (share?.of === 'halfCoil' || share?.of === 'halfCapacitor') {
-    return 'In a half-wave section every reactance equals the antenna’s resistance.';
-  }
-  return 'Two L matches back to back: both ends meet in a virtual resistance.';
-}
-
-function sourceOf(shares: readonly Share[]): string {
-  return shares.some(({ of }) => of === 'prototype')
-    ? 'Matthaei, Young, Jones, Microwave Filters, 1964, section 4.04'
-    : 'closed form';
 }
 
 function ratingChain(): string {

@@ -1,7 +1,7 @@
 import type { OutputLadder } from '../../circuit/outputLadder.ts';
 import { count, declare, model, quantity, words } from '../../fields/declare.ts';
 import { outputInputs } from './inputs.ts';
-import { coils, elements, harmonics, response, verdict } from './tables.ts';
+import { asWound, coils, elements, harmonics, response, verdict } from './tables.ts';
 
 /** The network between collector and antenna: parts, loss, and what becomes of the harmonics. */
 export const outputFields = declare({
@@ -30,7 +30,28 @@ export const outputFields = declare({
       symbol: 'f_c',
       unit: 'Hz',
       digits: 4,
-      help: 'Ripple edge of a Chebyshev filter, 3 dB point of a Butterworth.',
+      help: 'Ripple edge of a Chebyshev or elliptic filter, 3 dB point of a Butterworth.',
+    }),
+    filterEnd: quantity({
+      label: 'Resistance at the filter’s input',
+      symbol: 'R_e',
+      unit: 'Ω',
+      digits: 3,
+      help: 'What the match has to work into: the antenna’s, but with a Chebyshev filter of an even number of elements, whose ends differ.',
+    }),
+    stopEdge: quantity({
+      label: 'Stop-band edge',
+      symbol: 'f_s',
+      unit: 'Hz',
+      digits: 4,
+      help: 'From here on an elliptic filter keeps its least attenuation.',
+    }),
+    stopLoss: quantity({
+      label: 'Least attenuation beyond it',
+      symbol: 'A_s',
+      unit: 'dB',
+      digits: 3,
+      help: 'With ideal parts, between equal resistances.',
     }),
     inputResistance: quantity({
       label: 'Load that the collector sees',
@@ -74,6 +95,13 @@ export const outputFields = declare({
       digits: 4,
       help: 'What goes in over what reaches the antenna: heat in the parts. 0.2 dB is good, over 0.5 dB look at the coils.',
     }),
+    lost: quantity({
+      label: 'Heat in the network',
+      symbol: 'P_net',
+      unit: 'W',
+      digits: 2,
+      help: 'With a steady tone at full power: the sum over its parts.',
+    }),
     pepAntenna: quantity({
       label: 'Power at the antenna',
       symbol: 'P_ant',
@@ -83,7 +111,13 @@ export const outputFields = declare({
       help: 'Peak envelope power that this network and this final give together.',
     }),
     elements,
+    partCount: count({
+      label: 'Number of parts',
+      symbol: 'N_p',
+      help: 'Capacitors, each of a pair counted, coils and the transformer.',
+    }),
     coils,
+    asWound,
     harmonics,
     worstMargin: quantity({
       label: 'Least margin',

@@ -10,7 +10,11 @@ export const elements = table({
     label: words({ label: 'Part', help: 'Its name in the circuit.' }),
     part: choice({
       label: 'Kind',
-      options: { capacitor: 'capacitor to ground', coil: 'coil in the path' },
+      options: {
+        capacitor: 'capacitor to ground',
+        coil: 'coil in the path',
+        across: 'capacitor across the coil before it',
+      },
       help: 'What it is and where it stands.',
     }),
     exactC: quantity({
@@ -18,22 +22,30 @@ export const elements = table({
       symbol: 'C_x',
       unit: 'F',
       digits: 4,
-      help: 'Where two meet at one point they are one part.',
+      help: 'Where two meet at one point they are one part. In a trap, less what the coil has itself.',
+    }),
+    exactL: quantity({
+      label: 'Inductance, exact',
+      symbol: 'L_w',
+      unit: 'H',
+      digits: 4,
+      help: 'A trap’s coil is meant to put the notch on its frequency together with the capacitor fitted.',
     }),
     fittedC: quantity({
       label: 'Capacitance fitted',
       symbol: 'C_f',
       unit: 'F',
       digits: 3,
-      help: 'The nearest of the series chosen.',
+      help: 'The nearest of the series chosen, or as measured.',
     }),
     l: quantity({
-      label: 'Inductance',
+      label: 'Inductance fitted',
       symbol: 'L_x',
       unit: 'H',
       digits: 4,
-      help: 'Trim it by spreading or squeezing the turns.',
+      help: 'Trimmed by spreading or squeezing the turns, as whole turns come, or as measured.',
     }),
+    made: words({ label: 'Made of', help: 'Two capacitors side by side, where it takes two.' }),
     volts: quantity({
       label: 'Voltage',
       symbol: 'V_x',
@@ -61,7 +73,13 @@ export const elements = table({
       symbol: 'P_x',
       unit: 'W',
       digits: 2,
-      help: 'Lost in the part with a steady tone at full power. A finger on the cold, switched-off coil is the cheapest loss meter.',
+      help: 'Lost in the part with a steady tone at full power.',
+    }),
+    warmth: choice({
+      label: 'Gets',
+      options: { cool: 'cool', warm: 'warm', hot: 'hot: take a larger one' },
+      help: 'Up to 0.1 W a small part stays cool; from 0.5 W on it gets hot in still air. Feel it with the power off.',
+      source: 'common practice, no source',
     }),
   },
 });
@@ -72,7 +90,7 @@ export const coils = table({
   help: 'What Windings has to make.',
   columns: {
     label: words({ label: 'Coil', help: 'Its name in the circuit.' }),
-    l: quantity({ label: 'Inductance', symbol: 'L_x', unit: 'H', digits: 4, help: 'Wanted.' }),
+    l: quantity({ label: 'Inductance', symbol: 'L_w', unit: 'H', digits: 4, help: 'Wanted.' }),
     current: quantity({
       label: 'Current',
       symbol: 'I_x',
@@ -86,6 +104,49 @@ export const coils = table({
       unit: 'Vpk',
       digits: 3,
       help: 'At peak envelope power.',
+    }),
+  },
+});
+
+/** The coils as they would come out of whole turns, and their notches. */
+export const asWound = table({
+  label: 'The coils as wound',
+  help: 'Where Q and own capacitance come from that are not typed.',
+  columns: {
+    label: words({ label: 'Coil', help: 'Its name in the circuit.' }),
+    core: words({
+      label: 'Core',
+      help: 'The smallest of powdered iron on which the turns fit in one layer and the flux keeps to its guideline. Windings may take another.',
+    }),
+    wire: words({ label: 'Wire', help: 'The thickest that fits.' }),
+    turns: count({ label: 'Turns', symbol: 'N', help: 'Passes through the hole.' }),
+    lWound: quantity({
+      label: 'Whole turns give',
+      symbol: 'L_N',
+      unit: 'H',
+      digits: 4,
+      help: 'Spread evenly over the core but for a gap; squeezing raises it, spreading lowers it.',
+    }),
+    q: quantity({
+      label: 'Q',
+      symbol: 'Q_Lx',
+      unit: '1',
+      digits: 2,
+      help: 'As typed, or estimated for this core and wire within a third.',
+    }),
+    own: quantity({
+      label: 'Own capacitance',
+      symbol: 'C_s',
+      unit: 'F',
+      digits: 2,
+      help: 'As typed, or estimated for touching turns.',
+    }),
+    notch: quantity({
+      label: 'Notch',
+      symbol: 'f_t',
+      unit: 'Hz',
+      digits: 4,
+      help: 'What the coil and the capacitor across it stop, with the values fitted.',
     }),
   },
 });

@@ -1,9 +1,11 @@
 import { TURNS_TOLERANCE } from '../../circuit/turnsRatio.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { chainFormula, partsOf, rowAfter, transimpedanceFormula } from './chainFormula.ts';
+import { chainFormula, rowAfter, transimpedanceFormula } from './chainFormula.ts';
 import { elementWorkings } from './elementWorkings.ts';
 import type { outputFields } from './fields.ts';
 import { harmonicWorkings, outcome, withFrequency } from './harmonicWorkings.ts';
+import { stopWorkings } from './stopWorkings.ts';
+import { woundWorkings } from './woundWorkings.ts';
 
 const chains = 'chain matrices of the network, any text on two-ports';
 
@@ -14,8 +16,8 @@ export const outputWorkings: StageWorkings<typeof outputFields> = {
     look('output.transformerPrimary') === null
       ? {
           says: 'Impedances go as the square of the turns.',
-          formula: 'sqrt(R_ant / R_c)',
-          where: { R_ant: 'plan.antenna', R_c: 'transmit.collectorLoad' },
+          formula: 'sqrt(R_e / R_c)',
+          where: { R_e: 'output.filterEnd', R_c: 'transmit.collectorLoad' },
           source: 'closed form of the ideal transformer',
         }
       : {
@@ -30,6 +32,20 @@ export const outputWorkings: StageWorkings<typeof outputFields> = {
     where: { r_c: 'output.cutoffRatio', f_0: 'plan.nominal' },
     source: 'common practice, no source',
   },
+  filterEnd: (look) =>
+    look('output.lowpass') === 'chebyshev' && (look('output.order') as number) % 2 === 0
+      ? {
+          says: 'A Chebyshev filter of an even number of elements steps the antenna up.',
+          formula: 'R_ant / tanh(-log(tanh(A_r * log(10) / 40)) / 4)^2',
+          where: { R_ant: 'plan.antenna', A_r: 'output.ripple' },
+          source: 'Matthaei, Young, Jones, Microwave Filters, 1964, eq. 4.05-2',
+        }
+      : {
+          says: 'Both ends of the filter are alike.',
+          formula: 'R_ant',
+          where: { R_ant: 'plan.antenna' },
+          source: 'the filter’s design',
+        },
   inputResistance: (look) => input(look, 're'),
   inputReactance: (look) => input(look, 'im'),
   returnLoss: {
@@ -60,7 +76,7 @@ export const outputWorkings: StageWorkings<typeof outputFields> = {
   }),
   loss: (look) => {
     const chain = chainFormula(look, 'f_0');
-    if (chain.parts.length === 0) {
+    if (chain.branches.length === 0) {
       return {
         says: 'There is no part that could lose anything.',
         formula: '10 * log10(R_ant / R_ant)',
@@ -86,6 +102,33 @@ export const outputWorkings: StageWorkings<typeof outputFields> = {
       A_net: 'output.loss',
     },
     source: 'Joule’s law',
+  },
+  lost: {
+    says: 'What goes in less what comes out.',
+    formula: 'P_ant * (10^(A_net / 10) - 1)',
+    where: { P_ant: 'output.pepAntenna', A_net: 'output.loss' },
+    source: 'conservation of energy',
+  },
+  partCount: (look) => {
+    const rows = (look('output.elements') ?? []) as readonly { readonly made: string | null }[];
+    return {
+      says: 'Rows of the table of parts, one more for each pair, and the transformer.',
+      formula: 'N_r + N_2 + N_t',
+      where: {
+        N_r: { value: rows.length, unit: '1', says: 'rows of the table of parts' },
+        N_2: {
+          value: rows.filter(({ made }) => made !== null).length,
+          unit: '1',
+          says: 'pairs among them',
+        },
+        N_t: {
+          value: look('output.match') === 'transformer' ? 1 : 0,
+          unit: '1',
+          says: 'transformer',
+        },
+      },
+      source: 'counting',
+    };
   },
   worstMargin: (look) => {
     const rows = margins(look);
@@ -131,7 +174,7 @@ export const outputWorkings: StageWorkings<typeof outputFields> = {
     assumes: 'A planning figure: the text in force and a measurement decide.',
   },
   'response.level': (look) => {
-    if (partsOf(look).length === 0) {
+    if (chainFormula(look, 'f').branches.length === 0) {
       return {
         says: 'Nothing in the way: every frequency passes alike.',
         formula: '20 * log10(Z_T / Z_T)',
@@ -147,7 +190,9 @@ export const outputWorkings: StageWorkings<typeof outputFields> = {
       source: chains,
     };
   },
+  ...stopWorkings,
   ...elementWorkings,
+  ...woundWorkings,
   ...harmonicWorkings,
 };
 
@@ -176,7 +221,7 @@ function turns(look: Look, side: 'primary' | 'secondary'): Working {
   const primary = look('output.transformerPrimary') as number;
   const secondary = look('output.transformerSecondary') as number;
   const few = Math.min(primary, secondary);
-  const stepUp = (look('plan.antenna') as number) >= (look('transmit.collectorLoad') as number);
+  const stepUp = (look('output.filterEnd') as number) >= (look('transmit.collectorLoad') as number);
   const tries = Array.from({ length: few - 1 }, (_, k) => k + 1)
     .map((n) => `abs(round(${n} * n_x) / (${n} * n_x) - 1) <= t_n ? ${n} : `)
     .join('');
@@ -185,10 +230,10 @@ function turns(look: Look, side: 'primary' | 'secondary'): Working {
     says: `The smaller winding grows from one turn until whole turns meet the ratio within ${100 * TURNS_TOLERANCE} %.`,
     formula: wantsFew ? `${tries}${few}` : `round(n_x * (${tries}${few}))`,
     where: {
-      R_ant: 'plan.antenna',
+      R_e: 'output.filterEnd',
       R_c: 'transmit.collectorLoad',
       n_x: {
-        formula: stepUp ? 'sqrt(R_ant / R_c)' : 'sqrt(R_c / R_ant)',
+        formula: stepUp ? 'sqrt(R_e / R_c)' : 'sqrt(R_c / R_e)',
         unit: '1',
         says: 'exact ratio, larger over smaller',
       },

@@ -1,0 +1,179 @@
+import { ENAMEL, EPS0 } from '../../circuit/toroidCapacitance.ts';
+import {
+  capacitanceFormula,
+  capacitanceSteps,
+  coilQFormula,
+  coilSteps,
+} from '../../circuit/winding/toroidCoilFormula.ts';
+import { COPPER, MU0 } from '../../circuit/wireLoss.ts';
+import { type Core, cores } from '../../data/cores.ts';
+import { type Wire, wires } from '../../data/wires.ts';
+import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import { type ElementRow, elementsOf, symbolOf } from './chainFormula.ts';
+import { TAIL } from './coilStock.ts';
+import type { outputFields } from './fields.ts';
+import { partOf } from './partOf.ts';
+
+type Keys = `asWound.${keyof (typeof outputFields)['results']['asWound']['columns']}`;
+
+interface Row {
+  readonly label: string;
+  readonly core: string;
+  readonly wire: string;
+}
+
+export const woundWorkings: Pick<
+  StageWorkings<typeof outputFields>,
+  Extract<keyof StageWorkings<typeof outputFields>, Keys>
+> = {
+  'asWound.label': named('The coils among the parts.'),
+  'asWound.core': named(
+    'The smallest from T37 up on which the turns fit in one layer of 0.3 mm wire with the flux below its guideline; mix 2 up to 10 MHz, mix 6 above.',
+  ),
+  'asWound.wire': named('The thickest metric wire that fits in one layer, up to 0.8 mm.'),
+  'asWound.turns': (look, index) => ({
+    says: 'Inductance grows as the square of the turns, which are whole.',
+    formula: 'max(1, round(sqrt(L_d / A_L)))',
+    where: {
+      L_d: {
+        value: partOf(look, rowOf(look, index).label)?.exact ?? 0,
+        unit: 'H',
+        says: 'as designed',
+      },
+      A_L: alOf(coreOf(look, index)),
+    },
+    source: 'definition of A_L',
+  }),
+  'asWound.lWound': (look, index) => ({
+    says: 'What these turns give, spread evenly.',
+    formula: 'A_L * N^2',
+    where: { A_L: alOf(coreOf(look, index)), N: 'row.turns' },
+    source: 'definition of A_L',
+  }),
+  'asWound.q': (look, index) =>
+    look('output.coilQ') === null ? qAsWound(look, index) : typed('Q_L', 'output.coilQ'),
+  'asWound.own': (look, index) =>
+    look('output.selfCapacitance') === null
+      ? capacitanceAsWound(look, index)
+      : typed('C_t', 'output.selfCapacitance'),
+  'asWound.notch': (look, index) => notch(look, index),
+};
+
+function named(says: string): Working {
+  return { says, rule: says, where: {}, source: 'this program’s own rule' };
+}
+
+const typed = (symbol: string, path: string): Working => ({
+  says: 'As typed.',
+  formula: symbol,
+  where: { [symbol]: path },
+  source: 'as typed',
+});
+
+function qAsWound(look: Look, index: number): Working {
+  const core = coreOf(look, index);
+  return {
+    says: 'Losses of wire and core add.',
+    formula: coilQFormula,
+    where: {
+      N: 'row.turns',
+      A_L: alOf(core),
+      ...dimensions(core, wireOf(look, index)),
+      l_t: { value: TAIL, unit: 'm', says: 'tail at each end' },
+      f_0: 'plan.nominal',
+      rho: {
+        value: COPPER,
+        unit: 'Ω·m',
+        says: 'resistivity of copper at 20 °C',
+        source: 'IEC 60028',
+      },
+      mu_0: { value: MU0, unit: 'H/m', says: 'permeability of the vacuum', source: 'CODATA' },
+      Q_core: {
+        value: core.mix.coreQ ?? 1,
+        unit: '1',
+        says: 'Q of the core alone',
+        source: 'typical figure, from memory',
+      },
+      ...coilSteps,
+    },
+    source:
+      'asymptotic series of the skin effect; Medhurst, Wireless Engineer, 1947, long coils (from memory)',
+    assumes: 'The core’s Q is a typical figure: the whole is right within a third.',
+  };
+}
+
+function capacitanceAsWound(look: Look, index: number): Working {
+  return {
+    says: 'From turn to turn and to the core, of touching turns.',
+    formula: capacitanceFormula,
+    where: {
+      ...dimensions(coreOf(look, index), wireOf(look, index)),
+      eps_0: { value: EPS0, unit: 'F/m', says: 'permittivity of the vacuum', source: 'CODATA' },
+      eps_r: { value: ENAMEL, unit: '1', says: 'of the enamel', source: 'from memory' },
+      ...capacitanceSteps,
+    },
+    source: 'Massarini & Kazimierczuk, IEEE Trans. Power Electronics 12, 1997 (from memory)',
+    assumes: 'Turns touch, the core conducts: an upper estimate.',
+  };
+}
+
+function notch(look: Look, index: number): Working {
+  const { label } = rowOf(look, index);
+  const rows = elementsOf(look);
+  const at = rows.findIndex((row) => row.label === label);
+  const coil: ElementRow | undefined = rows[at];
+  const capacitor = rows[at + 1]?.part === 'across' ? rows[at + 1] : undefined;
+  const where: Record<string, Bound> = {
+    L_x: { value: coil?.l ?? 0, unit: 'H', says: `${label} as fitted` },
+    C_s: 'row.own',
+  };
+  const symbol = capacitor ? symbolOf(capacitor.label) : '';
+  if (capacitor) {
+    where[symbol] = {
+      value: capacitor.fittedC ?? 0,
+      unit: 'F',
+      says: `${capacitor.label} as fitted`,
+    };
+  }
+  return {
+    says: 'The coil with all that lies across it.',
+    formula: `1 / (2 * pi * sqrt(L_x * (${capacitor ? `${symbol} + ` : ''}C_s)))`,
+    where,
+    source: 'Thomson’s formula',
+  };
+}
+
+const rowOf = (look: Look, index: number): Row =>
+  ((look('output.asWound') ?? []) as readonly Row[])[index] ?? { label: '', core: '', wire: '' };
+
+const coreOf = (look: Look, index: number): Core =>
+  cores.find(({ title }) => title === rowOf(look, index).core) ?? (cores[0] as Core);
+
+const wireOf = (look: Look, index: number): Wire =>
+  wires.find(({ title }) => title === rowOf(look, index).wire) ?? (wires[0] as Wire);
+
+const alOf = (core: Core): Bound => ({
+  value: core.al,
+  unit: 'H/t²',
+  says: core.title,
+  source: core.source,
+});
+
+/** Core and wire as constants. */
+function dimensions(core: Core, wire: Wire): Record<string, Bound> {
+  const of = (value: number, says: string, source: string): Bound => ({
+    value,
+    unit: 'm',
+    says,
+    source,
+  });
+  const nominal = 'maker’s nominal dimensions, from memory';
+  const enamel = 'IEC 60317-0-1, from memory';
+  return {
+    h: of(core.size.height, `${core.title}: height`, nominal),
+    D_a: of(core.size.outer, `${core.title}: outer diameter`, nominal),
+    D: of(core.size.inner, `${core.title}: diameter of the hole`, nominal),
+    d_w: of(wire.bare, `${wire.title}: copper`, enamel),
+    d_o: of(wire.overall, `${wire.title}: over its enamel`, enamel),
+  };
+}
