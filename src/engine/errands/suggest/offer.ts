@@ -1,5 +1,5 @@
+import { candidateNetwork } from '../../stages/output/built.ts';
 import type { OutputSeen } from '../../stages/output/seen.ts';
-import { workOutput } from '../../stages/output/work.ts';
 import { familyAllowed, matchAllowed, type Wishes } from '../../stages/suggest/allowed.ts';
 import type { Candidate } from '../../stages/suggest/candidates.ts';
 import type { Lack, Offered } from './suggestAnswer.ts';
@@ -21,13 +21,14 @@ export interface Asked extends Wishes {
  * @param output what the Network leaf sees of the present rig
  */
 export function offer(candidate: Candidate, output: OutputSeen, asked: Asked): Offered | null {
-  const { results } = workOutput({ ...output, ...candidate.choice } as OutputSeen);
-  const { elements, loss, returnLoss, pepAntenna, worstMargin: margin } = results;
-  if (elements === null || loss === null || returnLoss === null || pepAntenna === null) return null;
-  const coils = elements.filter(({ l }) => l !== null).length;
-  const capacitors = elements.filter(({ fittedC }) => fittedC !== null).length;
+  const made = candidateNetwork({ ...output, ...candidate.choice });
+  if ('refusal' in made) return null;
+  const { results } = made;
+  const { elements, loss, returnLoss, pepAntenna, worstMargin: margin, partCount: parts } = results;
+  if (![loss, returnLoss, pepAntenna].every(Number.isFinite)) return null;
+  const coils = results.coils.length;
   const transformers = results.transformerRatio === null ? 0 : 1;
-  const parts = coils + capacitors + transformers;
+  const capacitors = parts - coils - transformers;
   const hottest = elements.reduce<(typeof elements)[number] | null>(
     (most, row) => ((row.heat ?? 0) > (most?.heat ?? 0) ? row : most),
     null,
@@ -41,9 +42,13 @@ export function offer(candidate: Candidate, output: OutputSeen, asked: Asked): O
   if (!matchAllowed(candidate, asked)) lacks.push('match');
   if (!familyAllowed(candidate.family, asked)) lacks.push('family');
   return {
-    entries: Object.fromEntries(
-      Object.entries(candidate.choice).map(([key, value]) => [`output.${key}`, String(value)]),
-    ),
+    entries: {
+      ...Object.fromEntries(
+        Object.entries(candidate.choice).map(([key, value]) => [`output.${key}`, String(value)]),
+      ),
+      // Parts measured in another network are none of this one.
+      'output.measured': '',
+    },
     words: candidate.words,
     kind: candidate.kind,
     capacitors,
@@ -58,7 +63,7 @@ export function offer(candidate: Candidate, output: OutputSeen, asked: Asked): O
     heat: hottest?.heat ?? 0,
     hottest: hottest?.label ?? '',
     lacks,
-    harmonics: (results.harmonics ?? []).flatMap(({ order, frequency, level, limit, outcome }) =>
+    harmonics: results.harmonics.flatMap(({ order, frequency, level, limit, outcome }) =>
       order === null || frequency === null || level === null || limit === null || outcome === null
         ? []
         : [{ order, frequency, level, limit, outcome }],

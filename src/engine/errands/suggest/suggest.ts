@@ -6,7 +6,7 @@ import { type Asked, offer } from './offer.ts';
 import type { Offered, SuggestAnswer } from './suggestAnswer.ts';
 
 /** Most runners-up that are shown. */
-const SHOWN = 8;
+const SHOWN = 10;
 
 /** Networks between two looks at the clock. */
 const SLICE = 10;

@@ -1,13 +1,24 @@
 import { leastPiQ } from '../../circuit/piMatch.ts';
 import type { ValueOf } from '../../fields/kinds.ts';
-import { outputFields } from '../output/fields.ts';
+import type { outputFields } from '../output/fields.ts';
+import { filters } from './filters.ts';
 
 type OutputInputs = (typeof outputFields)['inputs'];
 
 /** Inputs of the Network leaf that a suggestion may say. */
-export type SuggestedKey = 'match' | 'loadedQ' | 'lowpass' | 'order' | 'cutoffRatio' | 'ripple';
+export type SuggestedKey =
+  | 'match'
+  | 'loadedQ'
+  | 'lowpass'
+  | 'order'
+  | 'cutoffRatio'
+  | 'ripple'
+  | 'traps'
+  | 'stopBy'
+  | 'stopRatio'
+  | 'stopWanted';
 
-/** Values for those inputs. */
+/** Values for those inputs: all that the network it makes asks for. */
 export type Choice = { readonly [K in SuggestedKey]?: ValueOf<OutputInputs[K]> };
 
 /** Stands for what a choice does not say, because its network does not ask for it. */
@@ -18,6 +29,10 @@ export const unsaid = {
   order: 7,
   cutoffRatio: 1.2,
   ripple: 0.044,
+  traps: 'none',
+  stopBy: 'notch',
+  stopRatio: 1.6,
+  stopWanted: 45,
 } as const satisfies Required<Choice>;
 
 /** Which of the user's choices leaves it out. */
@@ -33,26 +48,23 @@ export interface Candidate {
   readonly words: string;
 }
 
-interface Part {
+/** A match, or a filter, by itself. */
+export interface Half {
   readonly choice: Choice;
   readonly kind: string;
   readonly words: string;
 }
 
-interface Filter extends Part {
+/** A filter to stand behind a match. */
+export interface Filter extends Half {
   readonly family: Family;
+  /** Worth trying behind a pi match, too: there it is only to save a few parts. */
+  readonly behindPi: boolean;
 }
 
 /** Loaded Q of a pi match alone, and of one with a filter behind it. */
 const piAlone = [2, 2.5, 3, 4, 5, 6, 7, 8] as const;
 const piBefore = [2, 3, 4] as const;
-
-/** Cutoff over operating frequency, and ripples, dB. */
-const flatRatios = [1.1, 1.15, 1.2, 1.3, 1.4] as const;
-const rippledRatios = [1.05, 1.1, 1.15, 1.2, 1.3] as const;
-const ripples = [0.01, 0.044, 0.1] as const;
-
-const { options: lowpassWords } = outputFields.inputs.lowpass;
 
 let kept: { readonly by: string; readonly list: readonly Candidate[] } | null = null;
 
@@ -68,7 +80,7 @@ export function candidates(collectorLoad: number, antenna: number): readonly Can
 }
 
 function listed(near: boolean, alone: readonly number[], before: readonly number[]): Candidate[] {
-  const straight: Part[] = [
+  const straight: Half[] = [
     { choice: { match: 'transformer' }, kind: 'transformer', words: 'transformer' },
     ...(near
       ? [{ choice: { match: 'none' }, kind: 'straight', words: 'straight on' } as const]
@@ -77,7 +89,9 @@ function listed(near: boolean, alone: readonly number[], before: readonly number
   return [
     ...straight.flatMap((match) => [none, ...all].map((filter) => joined(match, filter))),
     ...alone.map((q) => joined(pi(q), none)),
-    ...before.flatMap((q) => all.filter(behindPi).map((filter) => joined(pi(q), filter))),
+    ...before.flatMap((q) =>
+      all.filter(({ behindPi }) => behindPi).map((filter) => joined(pi(q), filter)),
+    ),
   ];
 }
 
@@ -86,11 +100,12 @@ const none: Filter = {
   family: 'none',
   kind: 'none',
   words: 'no filter',
+  behindPi: true,
 };
 
 const all: readonly Filter[] = filters();
 
-function joined(match: Part, filter: Filter): Candidate {
+function joined(match: Half, filter: Filter): Candidate {
   return {
     choice: { ...match.choice, ...filter.choice },
     family: filter.family,
@@ -99,7 +114,7 @@ function joined(match: Part, filter: Filter): Candidate {
   };
 }
 
-const pi = (loadedQ: number): Part => ({
+const pi = (loadedQ: number): Half => ({
   choice: { match: 'pi', loadedQ },
   kind: 'pi',
   words: `pi match with a loaded Q of ${loadedQ}`,
@@ -110,44 +125,4 @@ function above(values: readonly number[], least: number): readonly number[] {
   const there = values.filter((q) => q >= least + 0.05);
   const next = Math.ceil(least * 2 + 0.2) / 2;
   return there.length > 0 ? there : next <= 15 ? [next] : [];
-}
-
-/** Behind a pi match there need not be every cutoff and ripple: it is only to save a few parts. */
-function behindPi({ choice }: Filter): boolean {
-  const { lowpass, order = 0, ripple, cutoffRatio = 0 } = choice;
-  if (lowpass === 'halfWave' || lowpass === 'doubleHalfWave') return true;
-  return (
-    lowpass === 'chebyshev' && order <= 7 && ripple === 0.044 && [1.1, 1.2].includes(cutoffRatio)
-  );
-}
-
-function filters(): Filter[] {
-  const rows: Filter[] = (['halfWave', 'doubleHalfWave'] as const).map((lowpass) => ({
-    choice: { lowpass },
-    family: 'halfWave',
-    kind: lowpass,
-    words: lowpassWords[lowpass].toLowerCase(),
-  }));
-  for (let order = 3; order <= 9; order += 1) {
-    for (const cutoffRatio of flatRatios) {
-      rows.push({
-        choice: { lowpass: 'butterworth', order, cutoffRatio },
-        family: 'prototypes',
-        kind: `butterworth ${order}`,
-        words: `Butterworth of ${order}, cutoff at ${cutoffRatio} f`,
-      });
-    }
-    if (order % 2 === 0) continue;
-    for (const ripple of ripples) {
-      for (const cutoffRatio of rippledRatios) {
-        rows.push({
-          choice: { lowpass: 'chebyshev', order, ripple, cutoffRatio },
-          family: 'prototypes',
-          kind: `chebyshev ${order}`,
-          words: `Chebyshev of ${order}, ${ripple} dB, cutoff at ${cutoffRatio} f`,
-        });
-      }
-    }
-  }
-  return rows;
 }
