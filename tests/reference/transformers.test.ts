@@ -72,6 +72,9 @@ describe('turns', () => {
     expect(row.core).toBe('BN-73-202');
     expect((row.turns ?? 0) + (row.secondTurns ?? 0)).toBeLessThanOrEqual(30);
     expect((row.secondTurns ?? 0) / (row.turns ?? 1)).toBeCloseTo(6.13, 0);
+    // 3 pF at 3.69 MHz are 14.4 kΩ (closed form): half of what they lie across, and more.
+    const said = workWindings({ ...base, nominal: 3.69e6, couplings: [steep] }).problems;
+    expect(said.map(({ says }) => says).join()).toMatch(/3\spF of stray capacitance, 14\skΩ/);
     expect(row.instead).toMatch(/52\.2\sµH in series, 34\.7\spF across the 7\.5[23]\skΩ side/);
   });
 

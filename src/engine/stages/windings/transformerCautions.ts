@@ -6,11 +6,17 @@ import type { transformerRows } from './transformerRows.ts';
 /** Copper thinner than this breaks between the fingers, m. */
 const THIN = 0.2e-3;
 
+/** Capacitance that a winding of many turns has without anything else, F: common practice. */
+const STRAY = 3e-12;
+
 /** Warmer than this above the air, enamel and ferrite age and mix 43 nears its end, K. */
 const HOT = 60;
 
 /** What is amiss with a broadband transformer. */
-export function transformerCautions(rows: ReturnType<typeof transformerRows>): Problem[] {
+export function transformerCautions(
+  rows: ReturnType<typeof transformerRows>,
+  nominal: number,
+): Problem[] {
   const problems: Problem[] = [];
   const warn = (field: string, says: string, help: string) =>
     problems.push({ field, weight: 'warns', says, try: help });
@@ -22,6 +28,15 @@ export function transformerCautions(rows: ReturnType<typeof transformerRows>): P
         coreField,
         `${label}: so many turns leave room for ${format(bare, 'm', 3)} wire only on ${core}.`,
         instead ? `${instead}.` : 'A larger core, or one with two holes.',
+      );
+    }
+    const high = Math.max(row.first, row.second);
+    const stray = 1 / (2 * Math.PI * nominal * STRAY);
+    if (row.form === 'over' && high > stray / 4) {
+      warn(
+        coreField,
+        `${label}: across ${format(high, 'Ω', 3)} even ${format(STRAY, 'F', 1)} of stray capacitance, ${format(stray, 'Ω', 2)}, are felt.`,
+        instead ? `${instead}.` : 'Short leads, turns spread out.',
       );
     }
     if (times < 2) {

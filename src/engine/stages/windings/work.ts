@@ -33,7 +33,7 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
     },
     problems: [
       ...coilCautions(coils, seen.coilQ),
-      ...transformerCautions(transformers),
+      ...transformerCautions(transformers, seen.nominal),
       ...chokeCautions(chokes),
       ...lostChokes(hand.lost),
     ],
