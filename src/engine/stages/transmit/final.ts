@@ -2,12 +2,18 @@ import { currentGain } from '../../circuit/feedbackAmplifier.ts';
 import { transistors } from '../../data/devices.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { finalFigures } from './finalFigures.ts';
+import { sanity, standingAdvice } from './finalWords.ts';
 import { heat, sinkNeeded, thermalResistance } from './heat.ts';
 import { limitRows } from './limitRows.ts';
+import { loadFigures } from './loadFigures.ts';
+import { overSink } from './overSink.ts';
 import { powerCautions } from './powerCautions.ts';
 import { powerStage } from './powerStage.ts';
+import { saggingFinal } from './saggingFinal.ts';
 import type { TransmitSeen } from './seen.ts';
 import { sinkAdvice } from './sinkAdvice.ts';
+import { sinkKind } from './sinkKind.ts';
+import { togetherOf } from './together.ts';
 
 /**
  * Final: load, currents, heat, limits.
@@ -16,11 +22,15 @@ import { sinkAdvice } from './sinkAdvice.ts';
  */
 export function workFinal(seen: TransmitSeen, driverStanding: number) {
   const final = finalFigures(seen);
-  const stage = powerStage(seen);
+  const together = togetherOf(seen);
+  const devices = together.sides * together.gang;
+  const stage = powerStage({ ...seen, together });
   const { speechCurrent, ...warmth } = heat({ ...seen, ...stage });
+  // Several share the heat on their way out; the heat sink is common to all.
   const path = {
-    ...final,
-    contact: seen.contact,
+    toCase: final.toCase === null ? null : final.toCase / devices,
+    toAmbient: final.toAmbient / devices,
+    contact: seen.contact / devices,
     sink: seen.cooling === 'sink' ? seen.sink : null,
   };
   const resistance = thermalResistance(path);
@@ -36,7 +46,7 @@ export function workFinal(seen: TransmitSeen, driverStanding: number) {
   const currentGainThere = currentGain(hfe, final.transition, seen.frequency);
   const limits = limitRows(seen, final, {
     driverStanding,
-    peakCurrent: stage.peakCurrent,
+    peakCurrent: stage.peakCurrent / together.gang,
     junction,
     junctionTone,
     currentGainAsked,
@@ -49,7 +59,19 @@ export function workFinal(seen: TransmitSeen, driverStanding: number) {
       ...stage,
       ...warmth,
       twoToneMean: seen.pep / 2,
-      outputImpedance: 1 / (2 * Math.PI * final.transition * transistors[seen.finalDevice].cob),
+      outputImpedance:
+        together.sides /
+        together.gang /
+        (2 * Math.PI * final.transition * transistors[seen.finalDevice].cob),
+      peakEach: stage.peakCurrent / together.gang,
+      dissipationEach: warmth.dissipation / devices,
+      ...loadFigures(seen, stage.collectorLoad, together.sides),
+      ...saggingFinal(seen, stage.dcCurrent),
+      mostOverall: ((Math.PI / 4) * (seen.supply - seen.saturation)) / seen.supply,
+      sanity: sanity(stage.overall),
+      standingAdvice: standingAdvice(seen, stage, together),
+      overSink: overSink(seen.ambient, warmth, path),
+      sinkKind: sinkKind(sinkSpeech, sinkTone),
       currentGainAsked,
       currentGainThere,
       junction,

@@ -1,4 +1,4 @@
-import { choice, quantity, table, words } from '../../fields/declare.ts';
+import { choice, curve, quantity, table, words } from '../../fields/declare.ts';
 
 /** Heat and limits. */
 export const heatResults = {
@@ -8,6 +8,13 @@ export const heatResults = {
     unit: 'W',
     digits: 3,
     help: 'In the final with one tone at full power.',
+  }),
+  dissipationEach: quantity({
+    label: 'Heat at PEP in each',
+    symbol: 'P_d1',
+    unit: 'W',
+    digits: 3,
+    help: 'Several share it.',
   }),
   dissipationTone: quantity({
     label: 'Heat with the worst tone',
@@ -61,6 +68,38 @@ export const heatResults = {
   sinkAdvice: words({
     label: 'Cooling',
     help: 'What the final needs for speech, and for a key-down test.',
+  }),
+  sinkKind: words({
+    label: 'Which heat sink',
+    help: 'The smallest of the usual ones that does, in free air.',
+  }),
+  overSink: curve({
+    label: 'Junction over heat sink',
+    help: 'Of the final, in the warmest air.',
+    along: 'sink',
+    of: {
+      sink: quantity({
+        label: 'Heat sink',
+        symbol: 'R_x',
+        unit: 'K/W',
+        digits: 2,
+        help: 'Thermal resistance into the air.',
+      }),
+      speech: quantity({
+        label: 'On speech',
+        symbol: 'T_x_sp',
+        unit: '°C',
+        digits: 2,
+        help: 'Without a pause.',
+      }),
+      tone: quantity({
+        label: 'Steady tone',
+        symbol: 'T_x_t',
+        unit: '°C',
+        digits: 2,
+        help: 'The one that heats most.',
+      }),
+    },
   }),
   limits: table({
     label: 'Limits of the transistors',

@@ -15,6 +15,10 @@ const currents = {
 
 type HeatKey =
   | 'dissipation'
+  | 'dissipationEach'
+  | 'sinkKind'
+  | 'overSink.speech'
+  | 'overSink.tone'
   | 'dissipationTone'
   | 'dissipationTwoTone'
   | 'dissipationSpeech'
@@ -35,6 +39,21 @@ export const heatWorkings: Pick<StageWorkings<typeof transmitFields>, HeatKey> =
     where: { V_cc: 'plan.supply', I_dc: 'transmit.dcCurrent', P_c: 'transmit.collectorPower' },
     source: balance,
   },
+  dissipationEach: (look) => ({
+    says: 'Shared evenly.',
+    formula: `P_d${devicesOf(look) === 1 ? '' : ' / n_tr'}`,
+    where: { P_d: 'transmit.dissipation', ...devices(look) },
+    source: balance,
+    assumes: 'Emitter resistors make them share.',
+  }),
+  sinkKind: {
+    says: 'The smallest of the usual heat sinks that does.',
+    rule: 'Looked up among the usual ones by what speech and tone ask for.',
+    where: { R_sa_sp: 'transmit.sinkSpeech', R_sa_tone: 'transmit.sinkTone' },
+    source: 'free-air figures from memory, ±20 %',
+  },
+  'overSink.speech': (look) => overSinkOf(look, 'transmit.dissipationSpeech'),
+  'overSink.tone': (look) => overSinkOf(look, 'transmit.dissipationTone'),
   dissipationTone: {
     says: 'Heat at the envelope x where it is greatest: at full power or, in a stage that draws little at rest, below it.',
     formula: 'V_cc * (I_q + (I_dc - I_q) * x) - P_c * x^2',
@@ -69,8 +88,8 @@ export const heatWorkings: Pick<StageWorkings<typeof transmitFields>, HeatKey> =
   },
   junction: (look) => junctionOf(look, 'transmit.dissipationSpeech'),
   junctionTone: (look) => junctionOf(look, 'transmit.dissipationTone'),
-  sinkSpeech: () => sinkOf('transmit.dissipationSpeech'),
-  sinkTone: () => sinkOf('transmit.dissipationTone'),
+  sinkSpeech: (look) => sinkOf(look, 'transmit.dissipationSpeech'),
+  sinkTone: (look) => sinkOf(look, 'transmit.dissipationTone'),
   sinkAdvice: {
     says: 'Whether the free-standing case is enough, and if not, which heat sink is.',
     rule: 'None where air temperature plus heat times the resistance from junction to air stays within what is allowed; else the figure worked out for speech and for a steady tone.',
@@ -104,20 +123,51 @@ export const heatWorkings: Pick<StageWorkings<typeof transmitFields>, HeatKey> =
   },
 };
 
+/** How many transistors share the heat. */
+const devicesOf = (look: Look): number => {
+  const form = look('transmit.finalForm');
+  return form === 'single'
+    ? 1
+    : (look('transmit.finalDevices') as number) * (form === 'pushPull' ? 2 : 1);
+};
+
+const devices = (look: Look): Record<string, Bound> =>
+  devicesOf(look) === 1
+    ? {}
+    : { n_tr: { value: devicesOf(look), unit: '1', says: 'transistors that share the heat' } };
+
+const each = (look: Look): string => (devicesOf(look) === 1 ? '' : ' / n_tr');
+
+/** Junction temperature at one heat sink of the curve. */
+const overSinkOf = (look: Look, power: string): Working => ({
+  says: 'Air temperature, and the heat times the resistances on its way into the air.',
+  formula: `T_a + P_heat * ((R_jc + R_cs)${each(look)} + R_x)`,
+  where: {
+    ...devices(look),
+    T_a: 'plan.ambient',
+    P_heat: power,
+    R_jc: 'transmit.toCase',
+    R_cs: 'transmit.contact',
+    R_x: 'point.sink',
+  },
+  source: 'thermal resistances in series',
+});
+
 function junctionOf(look: Look, power: string): Working {
   const free = look('transmit.cooling') === 'free' || look('transmit.toCase') === null;
   return free
     ? {
         says: 'Air temperature, and the heat times the resistance on its way into the air.',
-        formula: 'T_a + P_heat * R_ja',
-        where: { T_a: 'plan.ambient', P_heat: power, R_ja: 'transmit.toAmbient' },
+        formula: `T_a + P_heat * R_ja${each(look)}`,
+        where: { ...devices(look), T_a: 'plan.ambient', P_heat: power, R_ja: 'transmit.toAmbient' },
         source: 'thermal resistances in series',
         assumes: 'The transistor stands free.',
       }
     : {
         says: 'Air temperature, and the heat times the resistances on its way into the air.',
-        formula: 'T_a + P_heat * (R_jc + R_cs + R_sa)',
+        formula: `T_a + P_heat * ((R_jc + R_cs)${each(look)} + R_sa)`,
         where: {
+          ...devices(look),
           T_a: 'plan.ambient',
           P_heat: power,
           R_jc: 'transmit.toCase',
@@ -129,10 +179,11 @@ function junctionOf(look: Look, power: string): Working {
       };
 }
 
-const sinkOf = (power: string): Working => ({
+const sinkOf = (look: Look, power: string): Working => ({
   says: 'What the junction may rise over the air, over the heat, less what lies before the heat sink.',
-  formula: '(T_ok - T_a) / P_heat - R_jc - R_cs',
+  formula: `(T_ok - T_a) / P_heat - (R_jc + R_cs)${each(look)}`,
   where: {
+    ...devices(look),
     T_ok: 'transmit.junctionAllowed',
     T_a: 'plan.ambient',
     P_heat: power,
@@ -162,9 +213,9 @@ function usedOf(look: Look, key: LimitKey): Working {
       },
     ],
     current: [
-      'The tip of the current pulse against the limit.',
-      'I_max / I_c_max',
-      { I_max: 'transmit.peakCurrent', I_c_max: 'transmit.limitIc' },
+      'The tip of each transistor’s current pulse against the limit.',
+      'I_max1 / I_c_max',
+      { I_max1: 'transmit.peakEach', I_c_max: 'transmit.limitIc' },
     ],
     speech: [
       'The junction’s rise over the air against the rise allowed.',

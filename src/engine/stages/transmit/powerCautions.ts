@@ -6,6 +6,7 @@ import { format } from '../../quantity/format.ts';
 import type { FinalFigures } from './finalFigures.ts';
 import { type LimitKey, limitKeys } from './limitRows.ts';
 import type { TransmitSeen } from './seen.ts';
+import { togetherOf } from './together.ts';
 
 /** What the final can't do, and what would. */
 export function powerCautions(
@@ -59,7 +60,11 @@ function refusal(
 ): Problem {
   const [value, limit] = stands.split(' of ');
   const fundamental = Math.min(1, cosinePulse(conductionAngle, 1)) * final.limitIc;
-  const most = (fundamental * (seen.supply - seen.saturation)) / 2 / powerRatioOfDb(seen.network);
+  const { sides, gang } = togetherOf(seen);
+  const most =
+    (sides * gang * fundamental * (seen.supply - seen.saturation)) /
+    2 /
+    powerRatioOfDb(seen.network);
   const supply = seen.saturation + (seen.supply - seen.saturation) * (seen.pep / most);
   const answers: Record<LimitKey, Problem> = {
     voltage: {

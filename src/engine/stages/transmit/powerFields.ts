@@ -1,4 +1,4 @@
-import { choice, list, quantity } from '../../fields/declare.ts';
+import { choice, list, quantity, words } from '../../fields/declare.ts';
 
 /** The final: what its transistor is, how it is loaded, what it draws. */
 export const powerResults = {
@@ -63,6 +63,57 @@ export const powerResults = {
     unit: 'Ω',
     digits: 3,
     help: 'The resistance that the output network has to show the final: with it the collector uses the whole supply at full power. It is no conjugate match.',
+  }),
+  straightOn: quantity({
+    label: 'Straight into the antenna',
+    symbol: 'P_str',
+    unit: 'W',
+    digits: 2,
+    help: 'What this supply gives without transformer or match, the collector on the antenna itself.',
+  }),
+  ratioNeeded: quantity({
+    label: 'Turns ratio for the load',
+    symbol: 'n_need',
+    unit: '1',
+    digits: 3,
+    help: 'Antenna side over collector side.',
+  }),
+  ratioWords: words({ label: 'In whole turns', help: 'The smallest that come within 4 %.' }),
+  peakEach: quantity({
+    label: 'Peak current of each transistor',
+    symbol: 'I_max1',
+    unit: 'Apk',
+    digits: 3,
+    help: 'Those side by side share it.',
+  }),
+  mostOverall: quantity({
+    label: 'Most that classes AB and B give',
+    symbol: 'eta_most',
+    unit: '%',
+    digits: 2,
+    help: 'At the collector, full swing, no standing current: π/4 of the share of the supply that swings.',
+  }),
+  sanity: words({
+    label: 'Is a reading true?',
+    help: 'Radio power over direct power settles quarrels between meters.',
+  }),
+  standingAdvice: words({
+    label: 'Is the standing current right?',
+    help: 'Against the kink of weak syllables, and what it costs.',
+  }),
+  sagVoltage: quantity({
+    label: 'Supply at the crest',
+    symbol: 'V_sag',
+    unit: 'V',
+    digits: 3,
+    help: 'Behind battery, leads and fuse.',
+  }),
+  sagPower: quantity({
+    label: 'Power with that',
+    symbol: 'P_sag',
+    unit: 'W',
+    digits: 3,
+    help: 'Of the power planned for a stiff supply.',
   }),
   fundamental: quantity({
     label: 'Fundamental in the collector current',

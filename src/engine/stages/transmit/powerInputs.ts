@@ -1,4 +1,4 @@
-import { choice, quantity } from '../../fields/declare.ts';
+import { choice, count, quantity } from '../../fields/declare.ts';
 import { finalTransistors } from './transistorOptions.ts';
 
 /** The final. */
@@ -8,6 +8,44 @@ export const powerInputs = {
     options: finalTransistors,
     default: 'd139',
     help: 'One medium-power audio driver gives about two watts from 12 V.',
+    source: 'common practice, no source',
+  }),
+  finalForm: choice({
+    label: 'The final is',
+    options: {
+      single: 'One transistor',
+      parallel: 'Several side by side',
+      pushPull: 'Push-pull',
+    },
+    default: 'single',
+    help: 'Side by side they share current and heat; in push-pull even harmonics cancel as well.',
+  }),
+  finalDevices: count({
+    label: 'Transistors side by side',
+    range: [1, 4],
+    default: 2,
+    help: 'On each side of a push-pull stage. Each with its own emitter resistor, or one takes all the load.',
+  }),
+  evenBalance: quantity({
+    label: 'Even harmonics cancel by',
+    symbol: 'A_bal',
+    unit: 'dB',
+    range: [0, 60],
+    default: 25,
+    typical: [15, 35],
+    digits: 2,
+    help: 'In push-pull: how alike the two sides are, transistors and windings together.',
+    source: 'common practice, no source',
+  }),
+  supplyResistance: quantity({
+    label: 'Resistance of battery, leads and fuse',
+    symbol: 'R_sup',
+    unit: 'Ω',
+    range: [0, 20],
+    default: 0.1,
+    typical: [0.02, 0.5],
+    digits: 2,
+    help: 'The voltage sinks by so much at the crest. A lead battery with its leads has some 0.1 Ω, eight dry cells two ohms and more.',
     source: 'common practice, no source',
   }),
   finalGain: quantity({

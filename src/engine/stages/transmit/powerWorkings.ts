@@ -22,6 +22,27 @@ const others = {
   I_fol: 'transmit.followerStanding',
 } as const;
 
+const isPair = (look: Look) => look('transmit.finalForm') === 'pushPull';
+
+const gangOf = (look: Look) =>
+  look('transmit.finalForm') === 'single' ? 1 : (look('transmit.finalDevices') as number);
+
+/** Those side by side as a symbol, where there are several. */
+const gangs = (look: Look): Record<string, Bound> =>
+  gangOf(look) === 1 ? {} : { n_g: 'transmit.finalDevices' };
+
+const sagging: Record<string, Bound> = {
+  V_cc: 'plan.supply',
+  V_sat: 'transmit.saturation',
+  R_sup: 'transmit.supplyResistance',
+  I_dc: 'transmit.dcCurrent',
+  x: {
+    formula: '(V_cc - V_sat) / (V_cc - V_sat + R_sup * I_dc)',
+    unit: '1',
+    says: 'what is left of the swing',
+  },
+};
+
 const isClassA = (look: Look) => look('transmit.operating') === 'a';
 
 export const powerWorkings: Pick<
@@ -40,20 +61,74 @@ export const powerWorkings: Pick<
     where: { P_PEP: 'plan.pep', L_net: 'transmit.network' },
     source: 'definition of the decibel, ITU-R V.574',
   },
-  collectorLoad: {
-    says: 'In this resistance the full swing, from the supply down to what the final keeps, makes the power.',
-    formula: '(V_cc - V_sat)^2 / (2 * P_c)',
+  collectorLoad: (look) => ({
+    says: isPair(look)
+      ? 'From collector to collector there is twice the swing: in push-pull the load is four times that of one transistor.'
+      : 'In this resistance the full swing, from the supply down to what the final keeps, makes the power.',
+    formula: isPair(look) ? '2 * (V_cc - V_sat)^2 / P_c' : '(V_cc - V_sat)^2 / (2 * P_c)',
     where: { V_cc: 'plan.supply', V_sat: 'transmit.saturation', P_c: 'transmit.collectorPower' },
     source: 'closed form: P = V²/(2R) with V the peak',
-    assumes:
-      'One transistor, not a push-pull pair, whose load from collector to collector is four times as much for each.',
+  }),
+  straightOn: (look) => ({
+    says: 'The full swing into the antenna’s own resistance.',
+    formula: isPair(look) ? '2 * (V_cc - V_sat)^2 / R_ant' : '(V_cc - V_sat)^2 / (2 * R_ant)',
+    where: { V_cc: 'plan.supply', V_sat: 'transmit.saturation', R_ant: 'plan.antenna' },
+    source: 'closed form: P = V²/(2R) with V the peak',
+  }),
+  ratioNeeded: {
+    says: 'Impedances go as the square of the turns.',
+    formula: 'sqrt(R_ant / R_c)',
+    where: { R_ant: 'plan.antenna', R_c: 'transmit.collectorLoad' },
+    source: 'ideal transformer',
   },
-  fundamental: {
-    says: 'The full swing over the load.',
-    formula: '(V_cc - V_sat) / R_c',
+  ratioWords: {
+    says: 'Whole turns near that ratio.',
+    rule: 'The smallest whole numbers whose ratio comes within 4 %.',
+    where: { n_need: 'transmit.ratioNeeded' },
+    source: 'common practice, no source',
+  },
+  peakEach: (look) => ({
+    says: 'Shared by those side by side.',
+    formula: `I_max${gangOf(look) === 1 ? '' : ' / n_g'}`,
+    where: { I_max: 'transmit.peakCurrent', ...gangs(look) },
+    source: 'Kirchhoff’s current law',
+  }),
+  mostOverall: {
+    says: 'Class B at full swing.',
+    formula: 'pi / 4 * (V_cc - V_sat) / V_cc',
+    where: { V_cc: 'plan.supply', V_sat: 'transmit.saturation' },
+    source: pulse,
+  },
+  sanity: {
+    says: 'What a reading may say.',
+    rule: 'The share worked out here; 70 % and 30 % are the marks.',
+    where: { eta_ant: 'transmit.overall', eta_most: 'transmit.mostOverall' },
+    source: 'class B at full swing gives 67 % at 13.8 V less 2 V; 30 % common practice, no source',
+  },
+  standingAdvice: {
+    says: 'Against the fundamental at full power.',
+    rule: 'Three to fifteen hundredths of the fundamental’s peak in each transistor.',
+    where: { I_q: 'transmit.quiescent', I_1: 'transmit.fundamental' },
+    source: 'common practice, no source',
+  },
+  sagVoltage: {
+    says: 'The current at the crest falls with the swing; what is left of the supply follows.',
+    formula: 'V_cc - R_sup * I_dc * x',
+    where: { ...sagging },
+    source: 'closed form: x = swing over swing and drop',
+  },
+  sagPower: {
+    says: 'Power goes with the square of the swing.',
+    formula: 'P_PEP * x^2',
+    where: { P_PEP: 'plan.pep', ...sagging },
+    source: 'closed form: x = swing over swing and drop',
+  },
+  fundamental: (look) => ({
+    says: isPair(look) ? 'Twice the swing over the load.' : 'The full swing over the load.',
+    formula: isPair(look) ? '2 * (V_cc - V_sat) / R_c' : '(V_cc - V_sat) / R_c',
     where: { V_cc: 'plan.supply', V_sat: 'transmit.saturation', R_c: 'transmit.collectorLoad' },
     source: 'Ohm’s law',
-  },
+  }),
   conductionAngle: (look) => {
     if (look('transmit.biasBy') === 'angle') {
       return {
@@ -66,7 +141,7 @@ export const powerWorkings: Pick<
     if (isClassA(look)) {
       return {
         says: 'The standing current is at least the peak of the signal, so the final never cuts off.',
-        formula: 'I_q0 >= I_1 ? 2 * pi : pi',
+        formula: isPair(look) ? 'I_q0 / 2 >= I_1 ? 2 * pi : pi' : 'I_q0 >= I_1 ? 2 * pi : pi',
         where: { I_q0: 'transmit.standing', I_1: 'transmit.fundamental' },
         source: pulse,
       };
@@ -82,7 +157,7 @@ export const powerWorkings: Pick<
     return {
       says: 'The angle at which a pulse on top of this standing current has the fundamental that the power asks for.',
       left: '-2 * pi * I_1 * cos(theta / 2) / (theta - sin(theta))',
-      right: 'I_q0',
+      right: isPair(look) ? 'I_q0 / 2' : 'I_q0',
       root: 'theta',
       where: {
         theta: 'transmit.conductionAngle',
@@ -109,7 +184,7 @@ export const powerWorkings: Pick<
         }
       : {
           says: 'The standing current that goes with this angle; none from class B on.',
-          formula: 'theta > pi ? -2 * pi * I_1 * cos(theta / 2) / (theta - sin(theta)) : 0 * I_1',
+          formula: `theta > pi ? -${isPair(look) ? 4 : 2} * pi * I_1 * cos(theta / 2) / (theta - sin(theta)) : 0 * I_1`,
           where: { theta: 'transmit.conductionAngle', I_1: 'transmit.fundamental' },
           source: pulse,
         },
@@ -117,7 +192,7 @@ export const powerWorkings: Pick<
     isClassA(look)
       ? {
           says: 'The signal swings up from the standing current.',
-          formula: 'I_q + I_1',
+          formula: isPair(look) ? 'I_q / 2 + I_1' : 'I_q + I_1',
           where: { I_q: 'transmit.quiescent', I_1: 'transmit.fundamental' },
           source: pulse,
         }
@@ -138,7 +213,7 @@ export const powerWorkings: Pick<
         }
       : {
           says: 'The mean of the pulse.',
-          formula: 'I_max * (sin(h) - h * cos(h)) / (pi * (1 - cos(h)))',
+          formula: `${isPair(look) ? '2 * ' : ''}I_max * (sin(h) - h * cos(h)) / (pi * (1 - cos(h)))`,
           where: { ...half, I_max: 'transmit.peakCurrent' },
           source: pulse,
           assumes: idealPulse,
@@ -175,8 +250,9 @@ export const powerWorkings: Pick<
   },
   outputImpedance: (look) => ({
     says: 'Signal on the collector gets through Cob to the base and is amplified as if a resistor stood there.',
-    formula: '1 / (2 * pi * f_T * C_ob)',
+    formula: `${isPair(look) ? 2 : 1} / (2 * pi * f_T * C_ob${gangOf(look) === 1 ? '' : ' * n_g'})`,
     where: {
+      ...gangs(look),
       f_T: 'transmit.transition',
       C_ob: constant(sheet(look).cob, 'F', 'collector to base capacitance', look),
     },
@@ -277,13 +353,17 @@ function harmonic(look: Look, index: number): Working {
   if (isClassA(look)) {
     return same('0 * I_1', { I_1: 'transmit.fundamental' }, 'In class A nothing is cut off.');
   }
+  const cancels = isPair(look) && index % 2 === 0;
   return same(
-    'I_max * (2 * (sin(n * h) * cos(h) - n * cos(n * h) * sin(h))) / (n * (n * n - 1) * (pi * (1 - cos(h))))',
+    `${cancels ? '10^(-A_bal / 20) * ' : ''}I_max * (2 * (sin(n * h) * cos(h) - n * cos(n * h) * sin(h))) / (n * (n * n - 1) * (pi * (1 - cos(h))))`,
     {
+      ...(cancels ? { A_bal: 'transmit.evenBalance' } : {}),
       ...half,
       n: 'index',
       I_max: 'transmit.peakCurrent',
     },
-    `Harmonic number ${index} of the pulse.`,
+    cancels
+      ? `What the two sides leave of harmonic number ${index} of the pulse.`
+      : `Harmonic number ${index} of the pulse.`,
   );
 }
