@@ -28,6 +28,9 @@ const SMALLEST = 1 / 100;
 /** Resistors that make the way easier, Ω: most, least; factor from one to the next, and the finest. */
 const EASE = { most: 1000, least: 0.01, factor: 4, finest: 1.05 } as const;
 
+/** Whether there is a state near by to begin with, and whether to give up where that doesn't do. */
+export type Near = boolean | 'only';
+
 /** Room for one power stage after the other. */
 export function balanceBench(harmonics = HARMONICS): BalanceBench {
   const coarse = Math.min(COARSE, harmonics);
@@ -50,7 +53,7 @@ export function balanceBench(harmonics = HARMONICS): BalanceBench {
  *
  * @param around z and e for all harmonics of `bench.fine`
  * @param x receives the unknowns as `BalanceDesk` says (V peak)
- * @param near true if x already holds the state at a drive near by
+ * @param near whether x already holds a state near by; `only`: nothing else is tried then
  * @return whether it converged; then currents and waveforms stand in `bench.fine`
  *
  * Source: Kundert & Sangiovanni-Vincentelli, IEEE Trans. CAD 5 (1986), 521 (from memory).
@@ -60,7 +63,7 @@ export function harmonicBalance(
   model: GummelPoon,
   around: Surroundings,
   x: Float64Array,
-  near = false,
+  near: Near = false,
 ): Attempt {
   const { coarse, fine, way } = bench;
   let iterations = 0;
@@ -75,6 +78,7 @@ export function harmonicBalance(
     iterations,
   });
   if (near && answered()) return ended(true);
+  if (near === 'only') return ended(false);
 
   const rest = operatingPoint(bench, model, around);
   iterations += rest.iterations;

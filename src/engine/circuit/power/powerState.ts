@@ -1,5 +1,5 @@
 import type { Attempt } from './balanceNewton.ts';
-import { type BalanceBench, harmonicBalance } from './harmonicBalance.ts';
+import { type BalanceBench, harmonicBalance, type Near } from './harmonicBalance.ts';
 import {
   besides,
   blankSurroundings,
@@ -33,14 +33,14 @@ export interface PowerState extends Attempt {
  *
  * @param drive open voltage of the driver at the fundamental, V peak
  * @param x unknowns of `bench.fine`; receives the state
- * @param near true if x already holds the state at a drive near by
+ * @param near whether x already holds a state near by; `only`: nothing else is tried then
  */
 export function powerState(
   bench: BalanceBench,
   circuit: PowerCircuit,
   drive: number,
   x: Float64Array,
-  near = false,
+  near: Near = false,
 ): PowerState {
   const { harmonics, width, current } = bench.fine;
   const around = powerSurroundings(circuit, drive, blankSurroundings(harmonics));

@@ -70,12 +70,20 @@ function* once(
 ): Generator<number, MismatchedRound, void> {
   const x = Float64Array.from(start);
   const points: MismatchedPoint[] = [];
+  const turned = (ratio: number, angle: number) => ({
+    ...circuit,
+    network: mismatchedNetwork(circuit.network, seen.ladder, seen.nominal, ratio, angle),
+  });
   for (let i = 0; i < ANGLES; i += 1) {
     const angle = (2 * Math.PI * i) / ANGLES;
-    const network = mismatchedNetwork(circuit.network, seen.ladder, seen.nominal, swr, angle);
-    const turned = { ...circuit, network };
-    const state = powerState(bench, turned, drive, x, true);
-    if (state.converged) points.push(pointOf(bench, seen, turned, state, angle));
+    const there = turned(swr, angle);
+    let state = powerState(bench, there, drive, x, 'only');
+    if (!state.converged) {
+      // Past a point where the state jumps: out from the right load, or from nothing.
+      x.set(start);
+      state = powerState(bench, there, drive, x, true);
+    }
+    if (state.converged) points.push(pointOf(bench, seen, there, state, angle));
     else x.set(start);
     yield (i + 1) / ANGLES;
   }

@@ -7,6 +7,7 @@ import { between } from './between.ts';
 import { harmonicsFound } from './harmonicsFound.ts';
 import { overSupply } from './overSupply.ts';
 import type { OverDrive, PowerAnswer } from './powerAnswer.ts';
+import { sagging } from './sagging.ts';
 import type { PowerSeen } from './seen.ts';
 import { warmedUp } from './warmedUp.ts';
 
@@ -85,7 +86,7 @@ export function* powerWork(seen: PowerSeen): Generator<number, PowerAnswer, void
       overDrive: levels?.curve ?? null,
       twoTones: levels?.tones ?? null,
       overSupply: supplies,
-      sag: null,
+      sag: sagging(bench, circuit, state.drive, seen.supplyResistance, budget.fundamental, x),
     },
   };
 }

@@ -9,6 +9,7 @@ export const powerReads = {
   ownRows: 'plan.ownRows?',
   quiescent: 'transmit.quiescent',
   junction: 'transmit.junction',
+  supplyResistance: 'transmit.supplyResistance',
   speechMean: 'transmit.speechMean',
   finalInput: 'transmit.finalInput',
   driverOutput: 'transmit.driverOutput',

@@ -13,7 +13,7 @@ type Results = Work<typeof powerFields>['results'];
 
 /** What stands round the final, and whether it stays calm as it warms. */
 export function workPower(seen: PowerStageSeen): Work<typeof powerFields> {
-  const arrangement = arrangementOf('single', 1, 25);
+  const arrangement = arrangementOf(seen.finalForm, seen.finalDevices, seen.evenBalance);
   const { sides, gang } = arrangement;
   const devices = sides * gang;
   const chosen = cardOf(seen.finalDevice, seen.transition, seen.card);

@@ -93,7 +93,7 @@ export const powerWorkings: StageWorkings<typeof powerFields> = {
     says: 'Those on each side, and both sides of a push-pull stage.',
     formula: 'n_s * n_p',
     where: { n_s: standing(look).sides, n_p: standing(look).gang },
-    source: 'counted',
+    source: 'counted, by the form of the final',
   }),
   standingEach: {
     says: 'They share it alike.',
