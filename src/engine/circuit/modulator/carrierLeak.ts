@@ -19,6 +19,8 @@ export interface CarrierLeak {
   readonly fromDiodes: number;
   readonly fromStep: number;
   readonly reach: number;
+  /** The same as a difference of the diodes' voltages, V. */
+  readonly mismatchReach: number;
   /** Power of it in the load, W. */
   readonly power: number;
   /** The carrier's available power over that, dB. */
@@ -57,7 +59,8 @@ export function carrierLeak(
   const angle = Math.PI - 2 * on.dead;
   const tip = (angle - Math.sin(angle)) / (2 * Math.PI);
   const perOhm = ((emf / branch) * tip) / difference;
-  const fromDiodes = ((2 * Math.cos(on.dead)) / Math.PI) * (mismatch / difference);
+  const perVolt = (2 * Math.cos(on.dead)) / Math.PI / difference;
+  const fromDiodes = perVolt * mismatch;
   const fromStep = perOhm * 2 * step * trimmer;
   const reach = perOhm * trimmer;
   const current = Math.max(fromStep, fromDiodes - reach);
@@ -72,6 +75,7 @@ export function carrierLeak(
     fromDiodes,
     fromStep,
     reach,
+    mismatchReach: reach / perVolt,
     power,
     balance: 10 * Math.log10(emf ** 2 / (8 * source) / power),
   };

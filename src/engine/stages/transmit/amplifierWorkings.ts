@@ -15,6 +15,7 @@ type AmplifierKey =
   | 'secondOutput'
   | 'micStageGain'
   | 'micLoad'
+  | 'micClip'
   | `follower${'Source' | 'Input' | 'Output' | 'Clip'}`
   | `driver${'Gain' | 'Input' | 'InputC' | 'Source' | 'Output' | 'Clip' | 'K' | 'KAt'}`;
 
@@ -69,6 +70,7 @@ export const amplifierWorkings: Pick<StageWorkings<typeof transmitFields>, Ampli
       'transmit.modulatorImpedance',
       'Driven from the modulator’s side.',
     ),
+  micClip: (look) => clipOf(look, 'mic'),
   followerClip: (look) => clipOf(look, 'follower'),
   amplifierGain: (look) => gainOf(look, 'amplifier'),
   driverGain: (look) => gainOf(look, 'driver'),

@@ -3,9 +3,14 @@ import { dbmOfWatts } from '../../quantity/power.ts';
 import type { TransmitSeen } from './seen.ts';
 
 /** What is left of the carrier and of the other sideband. */
-export function workCarrier(seen: TransmitSeen, sideband: number | null) {
+export function workCarrier(
+  seen: TransmitSeen,
+  sideband: number | null,
+  modulatorNull: number | null,
+) {
   const { attenuation, suppressionWorst } = seen;
-  const carrierSuppression = attenuation === null ? null : seen.null + attenuation;
+  const carrierSuppression =
+    attenuation === null || modulatorNull === null ? null : modulatorNull + attenuation;
   const carrierPower =
     carrierSuppression === null ? null : seen.pep / powerRatioOfDb(carrierSuppression);
   return {
@@ -15,7 +20,10 @@ export function workCarrier(seen: TransmitSeen, sideband: number | null) {
       carrierSuppression === null
         ? null
         : Math.sqrt(8 * seen.pep * seen.antenna) / voltageRatioOfDb(carrierSuppression),
-    balance: sideband === null ? null : dbmOfWatts(seen.carrierDrive) - (sideband - seen.null),
+    balance:
+      sideband === null || modulatorNull === null
+        ? null
+        : dbmOfWatts(seen.carrierDrive) - (sideband - modulatorNull),
     oppositeWorst: suppressionWorst === null ? null : seen.pep / powerRatioOfDb(suppressionWorst),
   };
 }

@@ -1,7 +1,8 @@
-import type { Bound, StageWorkings, Working } from '../../fields/workings.ts';
-import { MODULATOR_MARGIN } from './chainRows.ts';
+import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import { FILTER_OUTPUT, MODULATOR_AUDIO, MODULATOR_MARGIN } from './chainRows.ts';
 import type { transmitFields } from './fields.ts';
-import { gainsFrom, milliwatt, mismatch } from './levelWorkings.ts';
+import { gainsFrom, milliwatt, mismatch, volumeUp } from './levelWorkings.ts';
+import { portSteps } from './portSteps.ts';
 
 type ChainKey = Extract<keyof StageWorkings<typeof transmitFields>, `chain.${string}`>;
 
@@ -41,8 +42,8 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
     };
   },
   'chain.source': (_, index) => sourceOf(index),
-  'chain.gain': (_, index) => gainOf(index),
-  'chain.toAntenna': (_, index) => onwardOf(index),
+  'chain.gain': (look, index) => gainOf(look, index),
+  'chain.toAntenna': (look, index) => onwardOf(look, index),
   'chain.clip': (_, index) => clipOf(index),
   'chain.headroom': {
     says: 'From the level here to the level at which it begins to flatten.',
@@ -50,6 +51,29 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
     where: { L_clip: 'row.clip', L_row: 'row.level' },
     source: 'sum of decibels',
   },
+  'chain.forward': (look, index) => forwardOf(look, index),
+  'chain.forwardVpp': {
+    says: 'A sine of power P in R swings √2 times its rms value each way.',
+    formula: 'sqrt(8 * P_ref * 10^(L_fwd / 10) * R_load)',
+    where: { P_ref: milliwatt, L_fwd: 'row.forward', R_load: 'row.load' },
+    source: 'closed form: P = Vpp²/(8R)',
+  },
+  'chain.carrier': (_, index) => ({
+    says:
+      index >= FILTER_OUTPUT
+        ? 'Below the sideband by the null, and by the filter’s skirt.'
+        : 'Below the sideband by the null.',
+    formula: index >= FILTER_OUTPUT ? 'L_row - A_null - A_fil' : 'L_row - A_null',
+    where: {
+      L_row: 'row.level',
+      A_null: 'transmit.modulatorNull',
+      ...(index >= FILTER_OUTPUT ? { A_fil: 'carrier.attenuation' } : {}),
+    },
+    source: 'sum of decibels',
+    assumes: 'Nothing leaks round filter and modulator.',
+  }),
+  'chain.opposite': (_, index) => oppositeOf(index, 'A_1k', 'carrier.suppression1k'),
+  'chain.oppositeWorst': (_, index) => oppositeOf(index, 'A_opp', 'carrier.suppressionWorst'),
   'chain.limit': {
     says: 'What runs out first at this point.',
     rule: 'Of current and voltage the one that gives the lower power; for the modulator its carrier, for the filter what crystals bear.',
@@ -58,8 +82,59 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
   },
 };
 
+function oppositeOf(index: number, symbol: string, path: string): Working {
+  const behind = index >= FILTER_OUTPUT;
+  return {
+    says: behind
+      ? 'What the filter leaves of it beside the wanted one.'
+      : 'A modulator makes both alike.',
+    formula: behind ? `L_row - ${symbol}` : 'L_row',
+    where: { L_row: 'row.level', ...(behind ? { [symbol]: path } : {}) },
+    source: 'sum of decibels',
+  };
+}
+
+interface ChainRow {
+  readonly gain: number | null;
+  readonly clip: number | null;
+  readonly forward: number | null;
+}
+
+/** What the row before gives, through the gain between; never more than the limit here. */
+function forwardOf(look: Look, index: number): Working {
+  const rows = look('transmit.chain') as readonly ChainRow[];
+  const source = 'sum of decibels';
+  if (index === 0) {
+    return {
+      says: 'What the microphone gives.',
+      formula: 'L_row',
+      where: { L_row: 'row.level' },
+      source,
+    };
+  }
+  const last = rows[index - 1];
+  const up = index === MODULATOR_AUDIO;
+  const sum = up ? 'L_bef + G_bef + D_up' : 'L_bef + G_bef';
+  const limited = (rows[index]?.clip ?? null) !== null;
+  return {
+    says: limited
+      ? 'The level as built of the row before and the gain between, but no more than the limit here.'
+      : 'The level as built of the row before and the gain between.',
+    formula: limited ? `min(${sum}, L_clip)` : sum,
+    where: {
+      L_bef: { value: last?.forward ?? 0, unit: 'dBm', says: 'level as built, row before' },
+      G_bef: { value: last?.gain ?? 0, unit: 'dB', says: 'gain to the next row, row before' },
+      ...(up ? volumeUp(look) : {}),
+      ...(limited ? { L_clip: 'row.clip' } : {}),
+    },
+    source,
+    assumes: 'A stage gives all it is asked for up to its limit, and then no more.',
+  };
+}
+
 const loads = [
   ['R_mic', 'transmit.micLoad'],
+  ['R_in_fol', 'transmit.followerInput'],
   ['R_mod', 'transmit.modulatorImpedance'],
   ['R_mod', 'transmit.modulatorImpedance'],
   ['R_in', 'transmit.amplifierInput'],
@@ -77,8 +152,9 @@ const loads = [
 
 /** What a block before or behind the modulator's audio side adds: formula and symbols. */
 const blocks: readonly (readonly [string, Record<string, Bound>])[] = [
-  ['A_use + 10 * log10(R_mic / R_mod)', {}],
-  ['-L_mod', { L_mod: 'transmit.conversionLoss' }],
+  ['', {}],
+  ['', {}],
+  ['-L_mod', { L_mod: 'transmit.modulatorLoss' }],
   ['-L_pad - L_mis', { L_pad: 'transmit.pad', ...mismatch }],
   ['G_amp', { G_amp: 'transmit.amplifierGain' }],
   ['0', {}],
@@ -101,58 +177,91 @@ const micPower: Readonly<Record<string, Bound>> = {
   A_use: { formula: 'A_mic + D_over', unit: 'dB', says: 'microphone gain in use' },
 };
 
-function gainOf(index: number): Working {
-  const [formula, where] = blocks[index] ?? blocks[4] ?? ['0', {}];
+/** That of the first transistor into the follower. */
+const micFirst = (look: Look): Record<string, Bound> => ({
+  R_mic: 'transmit.micLoad',
+  R_in_fol: 'transmit.followerInput',
+  ...portSteps(look, 'mic', 0, ['in', 'out']),
+  G_1: {
+    formula: '10 * log10((x_out^2 + y_out^2) / (x_in^2 + y_in^2) * R_mic / R_in_fol)',
+    unit: 'dB',
+    says: 'power gain of the first transistor',
+  },
+});
+
+const MIC_POWER = 'A_use + 10 * log10(R_mic / R_mod)';
+
+function gainOf(look: Look, index: number): Working {
+  const source = 'sum of decibels';
+  if (index === 0) {
+    return {
+      says: 'Voltage gain of the first transistor, and as a power gain also the ratio of the two resistances.',
+      formula: 'G_1',
+      where: micFirst(look),
+      source: 'nodal analysis of the hybrid-pi model at 1 kHz',
+    };
+  }
+  if (index === 1) {
+    return {
+      says: 'The whole amplifier’s gain in use less that of its first transistor: volume control and follower.',
+      formula: `${MIC_POWER} - G_1`,
+      where: { ...micPower, ...micFirst(look) },
+      source,
+    };
+  }
+  const [formula, where] = blocks[index] ?? ['0', {}];
   return {
-    says:
-      index === 0
-        ? 'Voltage gain, and as a power gain also the ratio of the two resistances.'
-        : formula.startsWith('0')
-          ? 'A transformer changes volts and amperes, not the power.'
-          : 'What lies between this row and the next.',
+    says: formula.startsWith('0')
+      ? 'A transformer changes volts and amperes, not the power.'
+      : 'What lies between this row and the next.',
     formula,
-    where: index === 0 ? micPower : where,
-    source: 'sum of decibels',
+    where,
+    source,
   };
 }
 
 /** Which of the gains behind the audio side is the first from each row on. */
-const firstGain = [0, 0, 1, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 9];
+const firstGain = [0, 0, 0, 1, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 9];
 
-function onwardOf(index: number): Working {
+function onwardOf(look: Look, index: number): Working {
   const says = 'All gains and losses from here to the antenna.';
   const source = 'sum of decibels';
-  if (index >= 13) {
+  if (index >= 14) {
     return { says, formula: '0', where: {}, source };
   }
   const { formula, where } = gainsFrom(firstGain[index] ?? 0);
-  if (index > 0) return { says, formula, where, source };
-  const [first = ''] = blocks[0] ?? [];
-  return { says, formula: `${first} + (${formula})`, where: { ...where, ...micPower }, source };
+  if (index > 1) return { says, formula, where, source };
+  return {
+    says,
+    formula: `${MIC_POWER}${index === 1 ? ' - G_1' : ''} + (${formula})`,
+    where: { ...where, ...micPower, ...(index === 1 ? micFirst(look) : {}) },
+    source,
+  };
 }
 
 function clipOf(index: number): Working {
   const forms: Readonly<Record<number, readonly [string, string, Record<string, Bound>]>> = {
-    1: ['The most that the follower can give.', 'L_fol', { L_fol: 'transmit.followerClip' }],
-    2: [
+    1: ['The most that the first transistor can give.', 'L_mic', { L_mic: 'transmit.micClip' }],
+    2: ['The most that the follower can give.', 'L_fol', { L_fol: 'transmit.followerClip' }],
+    3: [
       'Audio some decibels below its carrier begins to switch the diodes itself.',
       '10 * log10(P_LO / P_ref) - D_mod - L_mod',
       {
         P_LO: 'transmit.carrierDrive',
         P_ref: milliwatt,
         D_mod: { value: MODULATOR_MARGIN, unit: 'dB', says: 'common practice, no source' },
-        L_mod: 'transmit.conversionLoss',
+        L_mod: 'transmit.modulatorLoss',
       },
     ],
-    4: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
-    5: [
+    5: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
+    6: [
       'The power that the crystals bear.',
       '10 * log10(P_xtal / P_ref)',
       { P_xtal: 'transmit.filterDrive', P_ref: milliwatt },
     ],
-    8: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
-    10: ['The most that the driver can give.', 'L_drv', { L_drv: 'transmit.driverClip' }],
-    12: [
+    9: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
+    11: ['The most that the driver can give.', 'L_drv', { L_drv: 'transmit.driverClip' }],
+    13: [
       'The collector uses the whole supply at full power: that is how its load is chosen.',
       'L_PEP + L_net',
       { L_PEP: 'plan.pepLevel', L_net: 'transmit.network' },
@@ -172,35 +281,37 @@ function sourceOf(index: number): Working {
   });
   switch (index) {
     case 1:
-      return plain('R_out_fol', 'transmit.followerOutput', 'The follower’s output.');
+      return plain('R_s_fol', 'transmit.followerSource', 'The first transistor’s output.');
     case 2:
+      return plain('R_out_fol', 'transmit.followerOutput', 'The follower’s output.');
     case 3:
+    case 4:
       return plain(
         'R_mod',
         'transmit.modulatorImpedance',
         'The modulator, and the pad made for it.',
       );
-    case 4:
-      return plain('R_out', 'transmit.amplifierOutput', 'The first amplifier’s output.');
     case 5:
-      return plain('R_fs', 'transmit.filterSource', 'The first amplifier through its transformer.');
+      return plain('R_out', 'transmit.amplifierOutput', 'The first amplifier’s output.');
     case 6:
-      return plain('R_end_L', 'filter.endsLoad', 'The filter, designed for this resistance.');
+      return plain('R_fs', 'transmit.filterSource', 'The first amplifier through its transformer.');
     case 7:
+      return plain('R_end_L', 'filter.endsLoad', 'The filter, designed for this resistance.');
+    case 8:
       return plain(
         'R_in',
         'transmit.amplifierInput',
         'The filter through its transformer, which is wound to match.',
       );
-    case 8:
+    case 9:
       return plain(
         'R_out2',
         'transmit.secondOutput',
         'The second amplifier’s output, driven from its matching source.',
       );
-    case 9:
-      return plain('R_s_drv', 'transmit.driverSource', 'The second amplifier, transformed.');
     case 10:
+      return plain('R_s_drv', 'transmit.driverSource', 'The second amplifier, transformed.');
+    case 11:
       return {
         says: 'The driver’s output, seen from the collector’s side of its transformer.',
         formula: 'R_out_drv * R_L_drv / R_base',
@@ -211,7 +322,7 @@ function sourceOf(index: number): Working {
         },
         source,
       };
-    case 11:
+    case 12:
       return plain('R_out_drv', 'transmit.driverOutput', 'The driver through its transformer.');
     default:
       return plain('R_o', 'transmit.outputImpedance', 'The final’s own output resistance.');

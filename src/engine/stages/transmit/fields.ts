@@ -2,6 +2,7 @@ import { declare, quantity, words } from '../../fields/declare.ts';
 import { chain, couplings } from './chainFields.ts';
 import { heatResults } from './heatFields.ts';
 import { transmitInputs } from './inputs.ts';
+import { modulatorResults } from './modulatorFields.ts';
 import { powerResults } from './powerFields.ts';
 import { smallResults } from './smallFields.ts';
 
@@ -51,6 +52,31 @@ export const transmitFields = declare({
     first: words({
       label: 'First to flatten',
       help: 'The point with the least headroom. It should be the final: everything before it is cheaper to make strong.',
+    }),
+    volumeDown: quantity({
+      label: 'Gain to spare at the microphone',
+      symbol: 'D_vol',
+      unit: 'dB',
+      digits: 3,
+      help: 'The gain as built over the gain needed: so far the volume is turned down for full power. Below 0 dB full power isn’t reached.',
+    }),
+    builtPower: quantity({
+      label: 'Comes out with the volume full up',
+      symbol: 'P_blt',
+      unit: 'W',
+      digits: 3,
+      help: 'Forward from the microphone through every gain as built, each stage giving no more than its limit.',
+    }),
+    builtFirst: words({
+      label: 'First to flatten with the volume full up',
+      help: 'As the voice rises.',
+    }),
+    builtFirstAt: quantity({
+      label: 'That is from a voice of',
+      symbol: 'V_flat',
+      unit: 'Vrms',
+      digits: 3,
+      help: 'Microphone voltage at which the first stage reaches its limit with the volume full up.',
     }),
     reserve: quantity({
       label: 'Least headroom before the final',
@@ -128,7 +154,7 @@ export const transmitFields = declare({
       symbol: 'A_car',
       unit: 'dB',
       digits: 3,
-      help: 'Modulator’s null and filter together, below peak envelope power. 40 dB is the least, 50 dB good.',
+      help: 'Modulator’s null and filter together, below peak envelope power: so many dBc. 40 dB is the least, 50 dB good.',
       source: 'at least 40 dB: 47 CFR 80.207 (maritime), as a yardstick',
     }),
     carrierPower: quantity({
@@ -151,7 +177,7 @@ export const transmitFields = declare({
       symbol: 'A_bal',
       unit: 'dB',
       digits: 3,
-      help: 'From the carrier’s drive down to what may be left of it. Two well-matched diodes with a trimmer reach 50 to 60 dB.',
+      help: 'From the carrier’s drive down to what is left of it with the null above. Two well-matched diodes with a trimmer reach 50 to 60 dB.',
       source: 'common practice, no source',
     }),
     oppositeWorst: quantity({
@@ -161,6 +187,7 @@ export const transmitFields = declare({
       digits: 2,
       help: 'For the voice tone that the filter holds back least.',
     }),
+    ...modulatorResults,
     ...smallResults,
     ...powerResults,
     ...heatResults,

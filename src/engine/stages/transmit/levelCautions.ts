@@ -7,12 +7,14 @@ import type { TransmitSeen } from './seen.ts';
 /**
  * Gain, headroom and what is left of the carrier.
  *
+ * @param reached balance that the modulator's parts reach, dB
  * @param micStageGain voltage gain of the microphone amplifier as built, dB
  */
 export function levelCautions(
   seen: TransmitSeen,
   { results }: Levels,
   { carrierSuppression, balance }: CarrierLeft,
+  reached: number | null,
   micStageGain: number,
 ): Problem[] {
   const problems: Problem[] = [];
@@ -82,15 +84,25 @@ export function levelCautions(
       'A better null, or the carrier further out on the filter’s skirt: 40 dB is the least, 50 dB good.',
     );
   }
-  if (balance !== null && balance > 65) {
+  if (seen.null !== null && balance !== null && balance > (reached ?? 65) + 6) {
     warn(
       'null',
-      `That null asks for ${format(balance, 'dB', 3)} of balance from carrier drive to output: hard to keep.`,
-      'More pad, so that the modulator works at a higher level, or less carrier drive.',
+      `That null asks for ${format(balance, 'dB', 3)} of balance from carrier drive to output${reached === null ? '' : `; these parts reach ${format(reached, 'dB', 3)}`}.`,
+      'Measure it again with the audio at full speech, or a finer trimmer and diodes more alike.',
+    );
+  }
+  if (results.modulatorMargin !== null && results.modulatorMargin < LEAST_MARGIN) {
+    warn(
+      'carrierDrive',
+      `The carrier is only ${format(results.modulatorMargin, 'dB', 3)} above the audio: the voice does some of the switching.`,
+      `At least ${LEAST_MARGIN} dB: more carrier, or less pad so that less audio does.`,
     );
   }
   return problems;
 }
+
+/** Carrier over audio that a diode modulator wants, dB. Common practice, no source. */
+const LEAST_MARGIN = 10;
 
 /** What helps at a point, by whether volts run out there or amperes. */
 function cure(point: string, volts: boolean): readonly [string, string] {
@@ -107,6 +119,12 @@ function cure(point: string, volts: boolean): readonly [string, string] {
   }
   if (point.startsWith('Filter'))
     return ['filterDrive', 'More gain behind the filter and less before.'];
+  if (point.startsWith('Microphone')) {
+    return [
+      'micBridged',
+      'A larger emitter resistor without capacitor there, or the microphone a little further off.',
+    ];
+  }
   if (point.startsWith('Modulator, output')) {
     return [
       'carrierDrive',

@@ -1,11 +1,11 @@
-import type { Bound, StageWorkings, Working } from '../../fields/workings.ts';
+import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { transmitFields } from './fields.ts';
 
 const decibel = 'definition of the decibel, ITU-R V.574';
 export const milliwatt = { value: 1e-3, unit: 'W', says: 'one milliwatt' } as const;
 /** Gains behind the modulator's audio side by symbol, in the signal's order, losses with a minus. */
 export const onward: readonly (readonly [string, string])[] = [
-  ['-L_mod', 'transmit.conversionLoss'],
+  ['-L_mod', 'transmit.modulatorLoss'],
   ['-L_pad', 'transmit.pad'],
   ['-L_mis', ''],
   ['+G_amp', 'transmit.amplifierGain'],
@@ -50,6 +50,10 @@ type LevelKey =
   | 'over'
   | 'first'
   | 'reserve'
+  | 'volumeDown'
+  | 'builtPower'
+  | 'builtFirst'
+  | 'builtFirstAt'
   | 'filterSource'
   | 'couplings.place'
   | 'couplings.collector'
@@ -131,6 +135,52 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
       source: 'definition',
     };
   },
+  volumeDown: (look) => ({
+    says: 'The gain as built less the gain needed.',
+    formula: look('transmit.micFitted') === null ? 'A_two - A_mic' : 'A_fit - A_mic',
+    where: {
+      ...(look('transmit.micFitted') === null
+        ? { A_two: 'transmit.micStageGain' }
+        : { A_fit: 'transmit.micFitted' }),
+      A_mic: 'transmit.micGain',
+    },
+    source: 'sum of decibels',
+  }),
+  builtPower: (look) => ({
+    says: 'The last row of the levels as built, in watts.',
+    formula: 'P_ref * 10^(L_last / 10)',
+    where: {
+      P_ref: milliwatt,
+      L_last: {
+        value: (look('transmit.chain') as Row[] | null)?.at(-1)?.forward ?? 0,
+        unit: 'dBm',
+        says: 'level as built at the antenna, from the levels',
+      },
+    },
+    source: decibel,
+  }),
+  builtFirst: {
+    says: 'The row whose headroom is least with the volume full up.',
+    rule: 'All rows with a limit are compared.',
+    where: { V_flat: 'transmit.builtFirstAt' },
+    source: 'definition',
+  },
+  builtFirstAt: (look) => {
+    const rows = ((look('transmit.chain') as Row[] | null) ?? []).filter(
+      (row) => row.headroom !== null,
+    );
+    const where: Record<string, Bound> = { V_mic: 'transmit.micLevel', ...volumeUp(look) };
+    const terms = rows.map((row, i) => {
+      where[`H_${i + 1}`] = { value: row.headroom ?? 0, unit: 'dB', says: row.point ?? '' };
+      return i === 0 ? 'H_1' : `H_${i + 1} - D_up`;
+    });
+    return {
+      says: 'The voice may rise by the least headroom. The volume control stands behind the first transistor.',
+      formula: `V_mic * 10^(min(${terms.join(', ')}) / 20)`,
+      where,
+      source: decibel,
+    };
+  },
   filterSource: {
     says: 'The first amplifier’s output resistance through the transformer that makes of the filter its load.',
     formula: 'R_out * R_end / R_L',
@@ -173,7 +223,7 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
   carrierSuppression: {
     says: 'The filter takes off what the modulator’s null has left.',
     formula: 'A_null + A_fil',
-    where: { A_null: 'transmit.null', A_fil: 'carrier.attenuation' },
+    where: { A_null: 'transmit.modulatorNull', A_fil: 'carrier.attenuation' },
     source: 'sum of decibels',
     assumes: 'Nothing leaks round filter and modulator.',
   },
@@ -201,7 +251,7 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
       P_ref: milliwatt,
       L_PEP: 'plan.pepLevel',
       G_net: 'transmit.netGain',
-      A_null: 'transmit.null',
+      A_null: 'transmit.modulatorNull',
     },
     source: 'sum of decibels',
   },
@@ -216,7 +266,14 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
 interface Row {
   readonly point: string | null;
   readonly headroom: number | null;
+  readonly forward: number | null;
 }
+
+/** How much more the amplifier gives as built than in the levels for full power. */
+export const volumeUp = (look: Look): Record<string, Bound> =>
+  look('transmit.micFitted') === null
+    ? { D_up: 'transmit.volumeDown' }
+    : { D_up: { value: 0, unit: 'dB', says: 'the gain that you have is in the levels already' } };
 
 const same = (symbol: string, path: string, says: string): Working => ({
   says,

@@ -1,7 +1,8 @@
 import type { Problem } from '../../fields/stage.ts';
-import { dbOfVoltageRatio } from '../../quantity/decibel.ts';
-import { voltsOfDbm } from '../../quantity/power.ts';
+import { dbOfVoltageRatio, voltageRatioOfDb } from '../../quantity/decibel.ts';
+import { dbmOfWatts, voltsOfDbm, wattsOfDbm } from '../../quantity/power.ts';
 import { chainRows, gainsBehindAudio } from './chainRows.ts';
+import type { Modulator } from './modulator.ts';
 import type { TransmitSeen } from './seen.ts';
 import type { SmallFigures } from './smallFigures.ts';
 
@@ -10,9 +11,11 @@ export function workLevels(
   seen: TransmitSeen,
   small: SmallFigures,
   power: { readonly collectorLoad: number; readonly outputImpedance: number },
+  modulator: Modulator['results'],
 ) {
   const { ends, endsLoad, filterLoss } = seen;
-  if (ends === null || endsLoad === null || filterLoss === null) {
+  const { modulatorLoss, modulatorBalance } = modulator;
+  if (ends === null || endsLoad === null || filterLoss === null || modulatorLoss === null) {
     const results = {
       chain: null,
       micGain: null,
@@ -24,26 +27,41 @@ export function workLevels(
       reserve: null,
       filterSource: null,
       couplings: null,
+      modulatorMargin: null,
+      modulatorNull: seen.null,
+      volumeDown: null,
+      builtPower: null,
+      builtFirst: null,
+      builtFirstAt: null,
     };
     const problem: Problem = {
       field: 'filter.bandwidth',
       weight: 'warns',
       says: 'The levels wait for Filter; the final and its heat don’t.',
     };
-    return { results, problems: [problem], sideband: null };
+    return { results, problems: modulatorLoss === null ? [] : [problem], sideband: null };
   }
-  const behind = gainsBehindAudio(seen, small, filterLoss);
+  const behind = gainsBehindAudio(seen, small, { filterLoss, modulatorLoss });
   const fromAudio = behind.reduce((sum, gain) => sum + gain, 0);
   const audioLevel = seen.pepLevel - fromAudio;
   const audioVolts = voltsOfDbm(audioLevel, 'Vrms', seen.modulatorImpedance);
   const micGain = dbOfVoltageRatio(audioVolts / seen.micLevel);
   const over = seen.micFitted === null ? 0 : seen.micFitted - micGain;
+  const sideband = audioLevel - modulatorLoss;
+  const carrier = dbmOfWatts(seen.carrierDrive);
+  const modulatorNull =
+    seen.null ?? (modulatorBalance === null ? null : sideband - (carrier - modulatorBalance));
+  const volumeDown = (seen.micFitted ?? small.results.micStageGain) - micGain;
+  const builtUp = seen.micFitted === null ? volumeDown : 0;
   const filterSource = (small.first.output.r * ends) / seen.amplifierLoad;
   const chain = chainRows(seen, small, {
     ...power,
     ends,
     endsLoad,
     filterLoss,
+    modulatorLoss,
+    modulatorNull,
+    builtUp,
     filterSource,
     micGain: seen.micFitted ?? micGain,
     over,
@@ -53,6 +71,7 @@ export function workLevels(
     rows.reduce((a, b) => ((b.headroom ?? 0) < (a.headroom ?? 0) ? b : a));
   const first = least(limited);
   const before = least(limited.filter((row) => row.point !== 'Final, collector'));
+  const soonest = least(limited.map((row) => ({ ...row, headroom: builtHeadroom(row, builtUp) })));
   const couplings = (
     [
       ['First amplifier to filter', seen.amplifierLoad, ends],
@@ -72,16 +91,28 @@ export function workLevels(
       micGain,
       audioLevel,
       audioVolts,
-      netGain: fromAudio + seen.conversionLoss,
+      netGain: fromAudio + modulatorLoss,
       over,
       first: first.point,
       reserve: before.headroom,
       filterSource,
       couplings,
+      modulatorMargin: carrier - audioLevel,
+      modulatorNull,
+      volumeDown,
+      builtPower: wattsOfDbm(chain.at(-1)?.forward ?? Number.NaN),
+      builtFirst: soonest.point,
+      builtFirstAt: seen.micLevel * voltageRatioOfDb(soonest.headroom ?? 0),
     },
     problems: [],
-    sideband: seen.pepLevel - (fromAudio + seen.conversionLoss),
+    sideband,
   };
 }
+
+/** Headroom with the volume full up: the first transistor stands before it. */
+export const builtHeadroom = (
+  { point, headroom }: { readonly point: string | null; readonly headroom: number | null },
+  builtUp: number,
+): number => (headroom ?? 0) - (point === 'Microphone amplifier, collector' ? 0 : builtUp);
 
 export type Levels = ReturnType<typeof workLevels>;

@@ -7,6 +7,8 @@ const blank = [
   'micFitted',
   'micInput',
   'micCurrent',
+  'conversionLoss',
+  'null',
   'amplifierCurrent',
   'driverCurrent',
   'ownVce',
@@ -42,5 +44,7 @@ export const transmitReads = {
   endsLoad: 'filter.endsLoad?',
   filterLoss: 'filter.loss?',
   attenuation: 'carrier.attenuation?',
+  carrierFrequency: 'carrier.frequency?',
+  suppression1k: 'carrier.suppression1k?',
   suppressionWorst: 'carrier.suppressionWorst?',
 } as const;

@@ -162,6 +162,13 @@ export const smallResults = {
     digits: 3,
     help: 'The resistance that the microphone works into.',
   }),
+  micClip: quantity({
+    label: 'Most that the first transistor can give',
+    symbol: 'L_mic',
+    unit: 'dBm',
+    digits: 3,
+    help: 'Where its current or voltage runs out, into the follower. The volume control behind it doesn’t help.',
+  }),
   micStanding: quantity({
     label: 'Microphone amplifier’s standing current',
     symbol: 'I_mic',

@@ -86,6 +86,7 @@ function figuresOf(seen: TransmitSeen) {
   const { amplifier: ofAmplifier, driver: ofDriver } = stability;
   return {
     stop: null,
+    mic,
     follower,
     first,
     second,
@@ -99,6 +100,7 @@ function figuresOf(seen: TransmitSeen) {
       stability,
       micStageGain: dbOfVoltageRatio(mic.volts * follower.volts),
       micLoad: seen.micInput ?? mic.input.r,
+      micClip: dbmOfWatts(mic.clip),
       micStanding: standing(bias.mic),
       followerSource: mic.output.r,
       followerInput: follower.input.r,

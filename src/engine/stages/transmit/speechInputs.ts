@@ -1,6 +1,6 @@
 import { quantity } from '../../fields/declare.ts';
 
-/** Microphone, modulator and pad. */
+/** The microphone, and what is known of its amplifier. */
 export const speechInputs = {
   micLevel: quantity({
     label: 'Microphone at normal speech',
@@ -42,59 +42,5 @@ export const speechInputs = {
     typical: [2e-3, 10e-3],
     digits: 2,
     help: 'Emitter current of the microphone amplifier’s last transistor, if you know it. Left blank it is worked out from the resistors.',
-  }),
-  carrierDrive: quantity({
-    label: 'Carrier at the modulator',
-    symbol: 'P_LO',
-    unit: 'W',
-    range: [1e-5, 0.2],
-    default: 5e-3,
-    typical: [1e-3, 20e-3],
-    digits: 2,
-    across: 50,
-    help: 'The carrier has to switch the diodes, so it must be far stronger than the audio: +7 dBm is 1.41 V pp in 50 Ω.',
-    source: 'common practice, no source',
-  }),
-  modulatorImpedance: quantity({
-    label: 'Modulator’s impedance',
-    symbol: 'R_mod',
-    unit: 'Ω',
-    range: [10, 5000],
-    default: 200,
-    typical: [50, 500],
-    digits: 2,
-    help: 'On the audio and output side, and of the pad behind it. 50 Ω on one winding of a trifilar transformer is 200 Ω across two in series.',
-  }),
-  conversionLoss: quantity({
-    label: 'Modulator’s conversion loss',
-    symbol: 'L_mod',
-    unit: 'dB',
-    range: [3.92, 15],
-    default: 6.5,
-    typical: [5, 8],
-    digits: 3,
-    help: 'Audio to one sideband. A perfect reversing switch loses 2/π, 3.92 dB; diodes add to that.',
-    source: 'closed form for 3.92 dB; 5 to 8 dB: makers’ data for diode mixers',
-  }),
-  null: quantity({
-    label: 'Modulator’s null',
-    symbol: 'A_null',
-    unit: 'dB',
-    range: [0, 70],
-    default: 30,
-    typical: [20, 45],
-    digits: 3,
-    help: 'How far the carrier that is left lies below one sideband at full speech, at the modulator’s output.',
-    source: 'common practice, no source',
-  }),
-  pad: quantity({
-    label: 'Pad behind the modulator',
-    symbol: 'L_pad',
-    unit: 'dB',
-    range: [0, 30],
-    default: 10,
-    typical: [3, 12],
-    digits: 3,
-    help: 'Resistors that keep modulator and amplifier apart. More pad asks for more audio, and puts the sideband further above what is left of the carrier.',
   }),
 } as const;

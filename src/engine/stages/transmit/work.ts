@@ -4,6 +4,7 @@ import { transmitFields } from './fields.ts';
 import { workFinal } from './final.ts';
 import { levelCautions } from './levelCautions.ts';
 import { workLevels } from './levels.ts';
+import { workModulator } from './modulator.ts';
 import type { TransmitSeen } from './seen.ts';
 import { smallFigures } from './smallFigures.ts';
 
@@ -16,10 +17,12 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
   const { micStanding, followerStanding, amplifierStanding, driverStanding } = small.results;
   const others = driverStanding + 2 * amplifierStanding + micStanding + followerStanding;
   const final = workFinal(seen, driverStanding);
-  const levels = workLevels(seen, small, final.results);
-  const carrier = workCarrier(seen, levels.sideband);
+  const modulator = workModulator(seen);
+  const levels = workLevels(seen, small, final.results, modulator.results);
+  const carrier = workCarrier(seen, levels.sideband, levels.results.modulatorNull);
   return {
     results: {
+      ...modulator.results,
       ...levels.results,
       ...carrier,
       ...small.results,
@@ -30,11 +33,20 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
     problems: [
       ...small.problems,
       ...final.problems,
+      ...modulator.problems,
       ...levels.problems,
-      ...levelCautions(seen, levels, carrier, small.results.micStageGain),
+      ...levelCautions(
+        seen,
+        levels,
+        carrier,
+        modulator.results.modulatorBalance,
+        small.results.micStageGain,
+      ),
     ],
     origins: {
       amplifierStanding: seen.amplifierCurrent === null ? 'worked' : 'measured',
+      modulatorLoss: seen.conversionLoss === null ? 'worked' : 'measured',
+      modulatorNull: seen.null === null ? 'worked' : 'measured',
       followerStanding: seen.micCurrent === null ? 'worked' : 'measured',
       micLoad: seen.micInput === null ? 'worked' : 'measured',
       driverStanding: seen.driverCurrent === null ? 'worked' : 'measured',

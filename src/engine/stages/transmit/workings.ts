@@ -5,12 +5,14 @@ import { chainWorkings } from './chainWorkings.ts';
 import type { transmitFields } from './fields.ts';
 import { heatWorkings } from './heatWorkings.ts';
 import { levelWorkings } from './levelWorkings.ts';
+import { modulatorWorkings } from './modulatorWorkings.ts';
 import { nodeWorkings } from './nodeWorkings.ts';
 import { powerWorkings } from './powerWorkings.ts';
 
 export const transmitWorkings: StageWorkings<typeof transmitFields> = {
   ...chainWorkings,
   ...levelWorkings,
+  ...modulatorWorkings,
   ...biasWorkings,
   ...nodeWorkings,
   ...amplifierWorkings,
