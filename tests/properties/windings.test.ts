@@ -29,6 +29,7 @@ const seen: fc.Arbitrary<WindingsSeen> = fc
     collectorLoad: fc.option(between(0.5, 5000)),
     collectorPower: fc.option(between(0.01, 100)),
     dcCurrent: fc.option(between(0.001, 20)),
+    finalForm: fc.constantFrom('single' as const, 'parallel' as const, 'pushPull' as const),
     finalInput: between(0.5, 1000),
     finalGain: between(0.1, 40),
     speechMean: between(0.02, 0.5),

@@ -49,6 +49,45 @@ describe('turns', () => {
     expect(row.times).toBeGreaterThanOrEqual(4);
   });
 
+  // Source: closed form: half the turns have a quarter of the impedance. 108 Ω from collector to
+  // collector (four times 27 Ω) to 50 Ω, 3 to 2 turns in all: each half 3 to 4, 27 Ω, as one transistor.
+  test('push-pull: two halves, each with a quarter of the impedance', () => {
+    const pair = {
+      ...base,
+      finalForm: 'pushPull' as const,
+      collectorLoad: 108,
+      transformerPrimary: 3,
+      transformerSecondary: 2,
+      transformerRatio: 2 / 3,
+    };
+    const row = rowOf(pair, 'Output transformer');
+    const single = rowOf(base, 'Output transformer');
+    expect(row.form).toBe('tapped');
+    expect(row.first).toBeCloseTo(27, 12);
+    expect(row.turns).toBe(single.turns);
+    expect(row.secondTurns).toBe(single.secondTurns);
+    expect(row.flux).toBeCloseTo(single.flux ?? 0, 12);
+    expect(row.joins).toMatch(/finish of A goes to the start of B/);
+    const names = (seen: WindingsSeen) =>
+      workWindings(seen).results.chokes?.map(({ label }) => label);
+    expect(names(pair)).toEqual(['Supply choke']);
+    const alone = { ...pair, transformerRatio: null };
+    expect(names(alone)).toEqual(['Collector choke', 'Supply choke']);
+    expect(chokeOf(alone, 'Collector choke').resistance).toBeCloseTo(27, 12);
+  });
+
+  // Source: closed form: 390 Ω to 10 Ω from base to base is 6.24 to 1, 12.5 to 1 for each half.
+  test('push-pull: the driver’s second winding in two halves', () => {
+    const place = 'Driver to final';
+    const turns = Math.sqrt(39);
+    const couplings = [{ place, collector: 390, following: 10, turns }];
+    const row = rowOf({ ...base, finalForm: 'pushPull', couplings }, place);
+    expect(row.form).toBe('halves');
+    expect(row.second).toBeCloseTo(2.5, 12);
+    expect((row.turns ?? 0) / (row.secondTurns ?? 1)).toBeCloseTo(12.5, 0);
+    expect(row.joins).toMatch(/finish of B goes to the start of C/);
+  });
+
   // Source: published builders' report: a two-hole core with six turns on the first winding where a
   // toroid of the same mix has twelve. The rule by itself: fewer turns by the root of A_L.
   test('a core with two holes needs fewer turns', () => {

@@ -16,6 +16,7 @@ export const windingsRig: WindingsSeen = {
   collectorLoad: 27,
   collectorPower: 2.2,
   dcCurrent: 0.26,
+  finalForm: 'single',
   finalInput: 10,
   finalGain: 15,
   speechMean: 0.2,

@@ -80,6 +80,12 @@ describe('dots and the sense of the windings', () => {
     });
   });
 
+  it('two wires together over a first', () => {
+    const wound = windingPaths([6, 2], null, radii, null, 0.12);
+    expect(wound.map(({ letter }) => letter)).toEqual(['A', 'B', 'C']);
+    expect(wound.map(({ bends }) => passesThrough(bends, HOLE))).toEqual([6, 2, 2]);
+  });
+
   it('a wire from finish to start magnetises the other way', () => {
     const [wire] = windingPaths([5], null, radii);
     const bends = wire?.bends ?? [];

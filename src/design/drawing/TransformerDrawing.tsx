@@ -15,6 +15,8 @@ interface TransformerDrawingProps {
   bundle?: boolean;
   /** Turns of one more winding over a bundle. */
   over?: number | null;
+  /** The last winding is two wires side by side. */
+  paired?: boolean;
   /** The finish of which wire goes to the start of which: that is the centre tap. */
   joined?: readonly [number, number] | null;
 }
@@ -31,11 +33,22 @@ const BRIDGE = 108;
  * and a letter of its own, a dot where it starts. Whole lines lie on the face that is seen.
  */
 export function TransformerDrawing(props: TransformerDrawingProps) {
-  const { label, outer, inner, wire, turns, bundle = false, over = null, joined = null } = props;
+  const {
+    label,
+    outer,
+    inner,
+    wire,
+    turns,
+    bundle = false,
+    over = null,
+    paired = false,
+    joined = null,
+  } = props;
   const hole = (RADIUS * inner) / outer;
   const width = Math.min(6, Math.max(1.6, (2 * RADIUS * wire) / outer));
   const radii = { edge: hole - width / 2, rim: RADIUS + width / 2, tail: TAIL };
-  const wound = windingPaths(turns, bundle ? (1.25 * width) / hole : null, radii, over);
+  const apart = (1.25 * width) / hole;
+  const wound = windingPaths(turns, bundle ? apart : null, radii, over, paired ? apart : null);
   return (
     <svg className="transformer" viewBox="-118 -118 236 236" role="img" aria-label={label}>
       <path className="transformer__core" fillRule="evenodd" d={`${ring(RADIUS)}${ring(hole)}`} />

@@ -1,4 +1,4 @@
-import { turnAngles } from './turnAngles.ts';
+import { type TurnAngles, turnAngles } from './turnAngles.ts';
 
 /** A bend of a wire round a core that is seen from above: on the face that is seen, or beneath. */
 export interface Bend {
@@ -35,18 +35,29 @@ const FAN = 0.19;
  * @param turns of each wire
  * @param apart angle between wires wound together, rad; null where later ones lie in the gaps
  * @param over turns of one more wire that lies in the gaps of a bundle
+ * @param paired the last wire of those in the gaps is two wires, side by side
  */
 export function windingPaths(
   turns: readonly number[],
   apart: number | null,
   { edge, rim, tail }: WindingRadii,
   over: number | null = null,
+  paired: number | null = null,
 ): readonly WoundWire[] {
   const middle = (turns.length - 1) / 2;
   const places = [...turnAngles(turns, apart)];
   if (over !== null) {
-    const gaps = turnAngles([turns[0] ?? 1, over], null)[1];
-    if (gaps) places.push({ ...gaps, key: turns.length });
+    const more = turnAngles([turns[0] ?? 1, over], null)[1];
+    if (more) places.push({ ...more, key: turns.length });
+  }
+  const gaps = places.at(-1);
+  if (paired !== null && gaps) {
+    const shifted = (by: number, key: number): TurnAngles => ({
+      key,
+      at: gaps.at.map((angle) => angle + by),
+      end: gaps.end + 2 * by,
+    });
+    places.splice(-1, 1, shifted(-paired / 2, gaps.key), shifted(paired / 2, gaps.key + 1));
   }
   return places.map(({ key, at, end }) => {
     const lone = apart === null || key >= turns.length;

@@ -57,7 +57,13 @@ function Picture({ of: row }: { of: TransformerRow }) {
   const bundle = tapped || row.form === 'trifilar';
   const { turns: n, secondTurns: over } = row;
   if (former.shape === 'block') {
-    const turns = tapped ? [n, n, over] : bundle ? [n, n, n] : [n, over];
+    const turns = tapped
+      ? [n, n, over]
+      : row.form === 'halves'
+        ? [n, over, over]
+        : bundle
+          ? [n, n, n]
+          : [n, over];
     const label = `A ${row.core} core from its end: ${turns.join(' and ')} turns go in at the left hole and come back at the right, starts dotted.`;
     return <TwoHoleDrawing label={label} turns={turns} />;
   }
@@ -71,7 +77,8 @@ function Picture({ of: row }: { of: TransformerRow }) {
       turns={tapped ? [n, n] : bundle ? [n, n, n] : [n, over]}
       bundle={bundle}
       over={tapped ? over : null}
-      joined={tapped ? [0, 1] : bundle ? [1, 2] : null}
+      paired={row.form === 'halves'}
+      joined={tapped ? [0, 1] : bundle || row.form === 'halves' ? [1, 2] : null}
     />
   );
 }
@@ -82,6 +89,8 @@ const wordsOf: Readonly<Record<string, (turns: number, over: number) => string>>
     `with ${n} turns of the first winding, numbered, and ${over} of the second between them`,
   trifilar: (n) =>
     `with three wires of ${n} turns wound together; the finish of B is joined to the start of C`,
+  halves: (n, over) =>
+    `with ${n} turns of the first winding, numbered, and two wires of ${over} turns between them; the finish of B is joined to the start of C`,
   tapped: (n, over) =>
     `with two wires of ${n} turns wound together, the finish of A joined to the start of B, and ${over} turns over them`,
 };

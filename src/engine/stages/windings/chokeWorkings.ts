@@ -209,6 +209,14 @@ function circuit(look: Look, index: number): Working {
       source: 'common practice, no source',
     };
   }
+  if (name === 'Collector choke' && look('transmit.finalForm') === 'pushPull') {
+    return {
+      says: 'Each side has a quarter of the load from collector to collector.',
+      formula: 'R_c / 4',
+      where: { R_c: 'transmit.collectorLoad' },
+      source: 'closed form of the ideal transformer',
+    };
+  }
   const [path, symbol, says] =
     name === 'Base choke'
       ? ['transmit.finalInput', 'R_b', 'What the final’s base has.']
@@ -227,9 +235,12 @@ function direct(look: Look, index: number): Working {
     };
   }
   if (name === 'Collector choke') {
+    const pair = look('transmit.finalForm') === 'pushPull';
     return {
-      says: 'The final’s current at full power.',
-      formula: 'I_dc',
+      says: pair
+        ? 'Half of the final’s current at full power.'
+        : 'The final’s current at full power.',
+      formula: pair ? 'I_dc / 2' : 'I_dc',
       where: { I_dc: 'transmit.dcCurrent' },
       source: 'Transmit',
     };

@@ -1,4 +1,5 @@
 import type { WindingsSeen } from './seen.ts';
+import { isPushPull } from './transformersWanted.ts';
 
 /** A choke that the rig needs. */
 export interface ChokeWanted {
@@ -23,22 +24,30 @@ export function chokesWanted(seen: WindingsSeen): ChokeWanted[] {
   const { collectorLoad, collectorPower, dcCurrent, finalInput } = seen;
   const list: ChokeWanted[] = [];
   if (collectorLoad !== null && collectorPower !== null && dcCurrent !== null) {
-    list.push(
-      {
+    const sides = isPushPull(seen) ? 2 : 1;
+    // In push-pull the supply comes to the transformer's centre tap, where both sides cancel.
+    if (sides === 1 || seen.transformerRatio === null) {
+      list.push({
         label: 'Collector choke',
-        does: 'Feeds the final and keeps its radio frequency out of the supply.',
-        resistance: collectorLoad,
-        direct: dcCurrent,
+        does:
+          sides === 1
+            ? 'Feeds the final and keeps its radio frequency out of the supply.'
+            : 'Two alike: each feeds one side of the final and keeps its radio frequency out of the supply.',
+        resistance: collectorLoad / sides ** 2,
+        direct: dcCurrent / sides,
         power: collectorPower,
-      },
-      {
+      });
+    }
+    // In push-pull the bias comes to the centre tap of the driver's transformer.
+    if (sides === 1) {
+      list.push({
         label: 'Base choke',
         does: 'Feeds the base of the final with its bias; without one, a resistor does.',
         resistance: finalInput,
         direct: dcCurrent / WEAK_GAIN,
         power: null,
-      },
-    );
+      });
+    }
   }
   list.push({
     label: 'Supply choke',

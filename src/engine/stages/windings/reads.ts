@@ -11,6 +11,7 @@ export const windingsReads = {
   collectorLoad: 'transmit.collectorLoad?',
   collectorPower: 'transmit.collectorPower?',
   dcCurrent: 'transmit.dcCurrent?',
+  finalForm: 'transmit.finalForm',
   finalInput: 'transmit.finalInput',
   finalGain: 'transmit.finalGain',
   speechMean: 'transmit.speechMean',

@@ -32,6 +32,8 @@ export function transformerRows(seen: WindingsSeen) {
   );
 }
 
+const tappedForm = { first: 'tapped', second: 'halves' } as const;
+
 /** One transformer on a given core. */
 export function transformerRow(wanted: TransformerWanted, former: Former, seen: WindingsSeen) {
   const { first, second, kind, power, ratio } = wanted;
@@ -43,7 +45,8 @@ export function transformerRow(wanted: TransformerWanted, former: Former, seen: 
   const impedance = (reactance * Math.hypot(on.stores, on.loses)) / initial;
   const { r, x } = besideEachOther(reactance, initial, on.stores, on.loses);
   const wire = pickWire(seen.wire === 'awg' ? 'awg' : 'metric', thickestOn(former, all), THICKEST);
-  const form: WindingForm = kind === 'trifilar' ? 'trifilar' : wanted.tapped ? 'tapped' : 'over';
+  const form: WindingForm =
+    kind === 'trifilar' ? 'trifilar' : wanted.tapped ? tappedForm[wanted.tapped] : 'over';
   const bundle = form === 'trifilar';
   const around = turns * (former.round + Math.PI * wire.overall);
   const length = around + 2 * tail;
@@ -112,6 +115,9 @@ function buildLine(
     return `Three wires of ${cut}, twisted together some three times a centimetre, ${number(turns)} ${where}`;
   }
   const over = secondLength === null ? '' : format(secondLength, 'm', 2);
+  if (form === 'halves') {
+    return `${number(turns)}, then two wires twisted together over them, ${number(secondTurns)} each, ${where}; cut ${cut} for the first, twice ${over} for the others`;
+  }
   if (form === 'tapped') {
     return `Two wires of ${cut}, twisted together some three times a centimetre, ${number(turns)} ${where}; then ${number(secondTurns)} of ${over} over them`;
   }

@@ -17,7 +17,7 @@ const second = quantity({
   symbol: 'R_2',
   unit: 'Ω',
   digits: 3,
-  help: 'What the second winding works across.',
+  help: 'What the second winding works across; each half of it where it has a centre tap.',
 });
 
 const power = quantity({
@@ -75,7 +75,7 @@ const turns = count({
 
 const secondTurns = count({
   label: 'Turns, second winding',
-  help: 'Of each further winding.',
+  help: 'Of each further winding; of each half where it has a centre tap.',
 });
 
 const inductance = quantity({
@@ -140,6 +140,7 @@ export const transformers = table({
         over: 'second over the first',
         trifilar: 'three wires together',
         tapped: 'two wires together, the second winding over them',
+        halves: 'two wires together over the first winding',
       },
       help: 'How the windings lie.',
     }),

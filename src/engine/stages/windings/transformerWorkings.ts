@@ -18,7 +18,7 @@ import {
 import type { windingsFields } from './fields.ts';
 import { MIXES } from './lossCurve.ts';
 import { LIGHT, SHORT } from './transformerRows.ts';
-import { isTapped, kindAt, ratioAt, turnsOf } from './turnsWorkings.ts';
+import { formAt, isTapped, kindAt, ratioAt, turnsOf } from './turnsWorkings.ts';
 
 type Results = (typeof windingsFields)['results'];
 type Column<T extends 'transformers' | 'transformerEdges' | 'transformerMixes'> =
@@ -124,7 +124,7 @@ export const transformerWorkings: Pick<
     'The one asked for; else, for power, the smallest of mix 61 that stays cool (up to 1 W FT37, up to 5 W FT50, up to 20 W FT82, above two of them), and for small signals the first on which thirty turns suffice: FT37-43, then FT50-43 and a two-hole core; below 5 MHz FT37-77, FT50-77 and a two-hole core of mix 73.',
   ),
   'transformers.form': rule(
-    'The modulator’s three wires go on together; else the second winding goes over the first.',
+    'The modulator’s three wires go on together; else the second winding goes over the first. For a final in push-pull the winding on its side is two wires together, joined in the middle.',
   ),
   'transformers.ratioOff': (look, index) => ({
     says: 'Whole turns over the ratio that is wanted.',
@@ -465,9 +465,12 @@ function impedance(
   }[];
   const row = couplings[kind];
   const value = (side === 'first' ? row?.collector : row?.following) ?? 0;
+  const halved = side === 'second' && formAt(look, table, index) === 'halves';
   return {
-    says: 'As Transmit’s table of transformers has it.',
-    formula: 'R',
+    says: halved
+      ? 'As Transmit’s table of transformers has it; half the turns have a quarter of it.'
+      : 'As Transmit’s table of transformers has it.',
+    formula: halved ? 'R / 4' : 'R',
     where: { R: { value, unit: 'Ω', says: 'this side, from Transmit' } },
     source: 'Transmit',
   };

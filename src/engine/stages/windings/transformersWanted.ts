@@ -6,8 +6,8 @@ export interface TransformerWanted {
   readonly kind: 'output' | 'trifilar' | 'coupling';
   /** What it is there for. */
   readonly does: string;
-  /** True where the first winding has a tap in its middle: `first` and turns are those of one half. */
-  readonly tapped: boolean;
+  /** Which winding has a tap in its middle: its impedance and turns are those of one half. */
+  readonly tapped: 'first' | 'second' | null;
   /** Impedances, Ω. */
   readonly first: number;
   readonly second: number;
@@ -44,7 +44,7 @@ function outputWanted(seen: WindingsSeen): TransformerWanted[] {
     {
       label: 'Output transformer',
       kind: 'output',
-      tapped: half === 2,
+      tapped: half === 2 ? 'first' : null,
       does: 'Makes of the antenna, through the output network, the load that the final wants.',
       first: collectorLoad / half ** 2,
       second: antenna,
@@ -57,13 +57,14 @@ function outputWanted(seen: WindingsSeen): TransformerWanted[] {
 }
 
 /** Two transistors that take turns, on the halves of one winding. */
-const isPushPull = (_seen: WindingsSeen): boolean => false;
+export const isPushPull = (seen: Pick<WindingsSeen, 'finalForm'>): boolean =>
+  seen.finalForm === 'pushPull';
 
 function modulatorWanted(seen: WindingsSeen): TransformerWanted {
   return {
     label: 'Modulator',
     kind: 'trifilar',
-    tapped: false,
+    tapped: null,
     does: 'Gives both diodes the same carrier in opposite senses, so that it cancels in their middle.',
     first: seen.modulatorImpedance,
     second: seen.modulatorImpedance,
@@ -78,18 +79,19 @@ function couplingsWanted(seen: WindingsSeen): TransformerWanted[] {
   const { collectorPower, finalGain } = seen;
   return (seen.couplings ?? []).flatMap(({ place, collector, following, turns }) => {
     if (place === null || collector === null || following === null || turns === null) return [];
-    const drives = place === 'Driver to final' && collectorPower !== null;
+    const toFinal = place === 'Driver to final';
+    const half = toFinal && isPushPull(seen) ? 2 : 1;
     return [
       {
         label: place,
         kind: 'coupling' as const,
-        tapped: false,
+        tapped: half === 2 ? ('second' as const) : null,
         does: couplingDoes[place] ?? 'Makes of what follows the load that is wanted.',
         first: collector,
-        second: following,
-        ratio: turns,
+        second: following / half ** 2,
+        ratio: turns * half,
         whole: null,
-        power: drives ? collectorPower / 10 ** (finalGain / 10) : null,
+        power: toFinal && collectorPower !== null ? collectorPower / 10 ** (finalGain / 10) : null,
         asked: null,
       },
     ];

@@ -27,6 +27,16 @@ export function kindAt(look: Look, table: Table, index: number): 'output' | 'tri
 export const isTapped = (look: Look): boolean =>
   (look('windings.transformers') as readonly { readonly form: string }[])[0]?.form === 'tapped';
 
+/** How the windings of a row's transformer lie. */
+export function formAt(look: Look, table: Table, index: number): string | undefined {
+  const label = rowsOf(look, table)[index]?.label;
+  const rows = look('windings.transformers') as readonly {
+    readonly label: string;
+    readonly form: string;
+  }[];
+  return rows.find((row) => row.label === label)?.form;
+}
+
 /** Turns of the first winding over the second, as a symbol with what it needs. */
 export function ratioAt(
   look: Look,
@@ -49,15 +59,20 @@ export function ratioAt(
     };
   }
   const couplings = look('transmit.couplings') as readonly { readonly turns: number }[];
+  const whole: Bound = {
+    value: couplings[kind]?.turns ?? 1,
+    unit: '1',
+    says: 'turns, first over second, from Transmit',
+  };
   return {
     symbol: 'r_12',
-    where: {
-      r_12: {
-        value: couplings[kind]?.turns ?? 1,
-        unit: '1',
-        says: 'turns, first over second, from Transmit',
-      },
-    },
+    where:
+      formAt(look, table, index) === 'halves'
+        ? {
+            n_12: whole,
+            r_12: { formula: '2 * n_12', unit: '1', says: 'turns, first over half the second' },
+          }
+        : { r_12: whole },
   };
 }
 

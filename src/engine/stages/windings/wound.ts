@@ -34,8 +34,11 @@ export function wound(
   const guide = Math.SQRT2 * Math.PI * former.area * seen.nominal * fluxGuide(seen.nominal);
   const turnsFlux = power === null ? null : (few * Math.sqrt(power * first)) / guide;
   const [turns, secondTurns] = wholeTurns(wanted, turnsExact, turnsFlux);
-  const firsts = wanted.tapped ? 2 * turns : turns;
-  const all = wanted.kind === 'trifilar' ? 3 * turns : firsts + secondTurns;
+  const all =
+    wanted.kind === 'trifilar'
+      ? 3 * turns
+      : (wanted.tapped === 'first' ? 2 : 1) * turns +
+        (wanted.tapped === 'second' ? 2 : 1) * secondTurns;
   return { stores, loses, turnsExact, turnsFlux, turns, secondTurns, all };
 }
 
