@@ -13,7 +13,10 @@ describe('Output', () => {
     // antenna: 46.0 to 46.5 dB.
     const lowpass = screen.getByRole('combobox', { name: /Low-pass filter/ });
     await user.selectOptions(lowpass, 'Half-wave, two sections');
-    await user.click(screen.getByRole('radio', { name: 'Exact values' }));
+    await user.selectOptions(
+      screen.getByRole('combobox', { name: /Capacitors fitted/ }),
+      'Exact values',
+    );
     const table = screen.getByRole('table', { name: 'Each harmonic' });
     expect(table.textContent).toMatch(/−46\.[0-5]\sdBc/);
   });
@@ -29,6 +32,16 @@ describe('Output', () => {
     await user.clear(field('output.order'));
     await user.type(field('output.order'), '5');
     expect(parts()).toBe(8);
+  });
+
+  test('an elliptic filter shows its traps and where they stop', async () => {
+    const { user } = openSheet('output');
+    const lowpass = screen.getByRole('combobox', { name: /Low-pass filter/ });
+    await user.selectOptions(lowpass, 'Elliptic');
+    const drawn = screen.getByRole('list', { name: 'The network from collector to antenna' });
+    expect(drawn.textContent?.match(/stops/g)).toHaveLength(3);
+    // First notch on the second harmonic of 7.2 MHz.
+    expect(drawn.textContent).toMatch(/stops 14\.4\sMHz/);
   });
 
   test('fewer elements leave less margin, and a fail is said in words', async () => {

@@ -1,4 +1,4 @@
-import { Coil, ShuntCapacitor, Transformer } from './symbols.tsx';
+import { Coil, SeriesCapacitor, ShuntCapacitor, Transformer } from './symbols.tsx';
 import './winding.css';
 
 export interface NetworkPart {
@@ -7,7 +7,9 @@ export interface NetworkPart {
   label: string;
   /** `360 pF`, ready to read. */
   value: string;
-  kind: 'start' | 'shuntCapacitor' | 'coil' | 'transformer' | 'end';
+  kind: 'start' | 'shuntCapacitor' | 'coil' | 'trap' | 'transformer' | 'end';
+  /** A second line under the value: what lies across the coil of a trap, and what it stops. */
+  also?: readonly string[];
 }
 
 const symbols = {
@@ -23,6 +25,17 @@ const symbols = {
       <g className="wire">
         <Coil x={36} y={20} />
       </g>
+    </>
+  ),
+  trap: (
+    <>
+      <path d="M0 20h14M58 20h14M10 20v26h4M62 20v26h-4" />
+      <circle className="dot" cx={10} cy={20} r={1.6} />
+      <circle className="dot" cx={62} cy={20} r={1.6} />
+      <g className="wire">
+        <Coil x={36} y={20} />
+      </g>
+      <SeriesCapacitor x={36} y={46} />
     </>
   ),
   transformer: (
@@ -56,6 +69,11 @@ export function NetworkDrawing({ label, parts }: { label: string; parts: readonl
           </svg>
           <span className="network__label">{part.label}</span>
           <span className="network__value">{part.value}</span>
+          {part.also?.map((line) => (
+            <span key={line} className="network__value">
+              {line}
+            </span>
+          ))}
         </li>
       ))}
     </ol>

@@ -84,6 +84,11 @@ export const ShuntCapacitor = (at: At) => (
   </g>
 );
 
+/** A capacitor in the wire. */
+export const SeriesCapacitor = (at: At) => (
+  <path transform={place(at)} d="M-22 0h19.5M22 0H2.5M-2.5-8v16M2.5-8v16" />
+);
+
 /** Two windings on one core. */
 export const Transformer = (at: At) => (
   <g transform={place(at)}>

@@ -19,7 +19,6 @@ export function Load() {
     >
       <Figures>
         <Result of="output.pepAntenna" />
-        <Result of="output.loss" />
         <Result of="output.returnLoss" />
         <Result of="output.inputResistance" />
         <Result of="output.inputReactance" />

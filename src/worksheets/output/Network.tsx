@@ -12,18 +12,41 @@ import { ResponsePicture } from './ResponsePicture.tsx';
 export function Network() {
   const match = useValue<string>('output.match');
   const lowpass = useValue<string>('output.lowpass');
-  const prototype = lowpass === 'chebyshev' || lowpass === 'butterworth';
+  const stopBy = useValue<string>('output.stopBy');
+  const elliptic = lowpass === 'elliptic';
+  const rippled = lowpass === 'chebyshev' || elliptic;
+  const prototype = rippled || lowpass === 'butterworth';
+  const plain = lowpass !== 'none' && !elliptic;
   return (
     <>
       <Section
         title="The network"
         margin={
-          <Note title="Two jobs">
-            <p>
-              The match makes of the antenna the load that the final wants; the filter keeps its
-              harmonics from the antenna. A pi match does a little of both.
-            </p>
-          </Note>
+          <>
+            <Note title="Two jobs">
+              <p>
+                The match makes of the antenna the load that the final wants; the filter keeps its
+                harmonics from the antenna. A pi match does a little of both.
+              </p>
+            </Note>
+            {plain && (
+              <Note title="A trap is no afterthought">
+                <p>
+                  A capacitor laid across a finished coil stops the harmonic and spoils the match:
+                  the coil has grown at the operating frequency, too. Here it is made smaller by as
+                  much.
+                </p>
+              </Note>
+            )}
+            {elliptic && (
+              <Note title="Steep, and touchy">
+                <p>
+                  Every coil is a trap with a place of its own. Tune each one to its notch before it
+                  goes in; the match then comes by itself.
+                </p>
+              </Note>
+            )}
+          </>
         }
       >
         <Entry of="output.match" form="row" />
@@ -32,11 +55,19 @@ export function Network() {
           {match === 'pi' && <Entry of="output.loadedQ" />}
           {prototype && <Entry of="output.order" />}
           {prototype && <Entry of="output.cutoffRatio" />}
-          {lowpass === 'chebyshev' && <Entry of="output.ripple" />}
+          {rippled && <Entry of="output.ripple" />}
+          {elliptic && stopBy === 'edge' && <Entry of="output.stopRatio" />}
+          {elliptic && stopBy === 'attenuation' && <Entry of="output.stopWanted" />}
         </Fields>
+        {elliptic && <Entry of="output.stopBy" form="list" />}
+        {plain && <Entry of="output.traps" form="row" />}
         <NetworkPicture />
         <Figures>
           {prototype && <Result of="output.cutoff" />}
+          {elliptic && <Result of="output.stopEdge" />}
+          {elliptic && <Result of="output.stopLoss" />}
+          {lowpass === 'chebyshev' && <Result of="output.filterEnd" />}
+          <Result of="output.partCount" />
           {match === 'transformer' && (
             <>
               <Result of="output.transformerRatio" />

@@ -107,7 +107,7 @@ export const outputInputs = {
     label: 'Coils',
     options: { trimmed: 'Trimmed to the value', wound: 'Whole turns as they come' },
     default: 'trimmed',
-    help: 'Trimmed: turns are spread or squeezed until a meter, or a trap’s notch, says so. As they come: A_L·N² of the core’s table, spread evenly.',
+    help: 'Trimmed: turns are spread or squeezed until a meter, or a trap’s notch, says so. As they come: what the core’s table gives for so many, spread evenly.',
   }),
   coilQ: quantity({
     label: 'Q of the coils',
