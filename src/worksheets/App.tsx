@@ -29,6 +29,7 @@ import { MismatchLeaf } from './mismatch/MismatchLeaf.tsx';
 import { OutputSheet } from './output/OutputSheet.tsx';
 import { PathSheet } from './path/PathSheet.tsx';
 import { PlanSheet } from './plan/PlanSheet.tsx';
+import { PowerLeaf } from './power/PowerLeaf.tsx';
 import { ProductsLeaf } from './products/ProductsLeaf.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
@@ -57,6 +58,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   products: ProductsLeaf,
   transmit: TransmitSheet,
   amplifiers: AmplifiersLeaf,
+  power: PowerLeaf,
   supply: SupplyLeaf,
   output: OutputSheet,
   suggest: SuggestLeaf,

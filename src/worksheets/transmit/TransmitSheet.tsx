@@ -4,8 +4,6 @@ import { Section } from '../../design/Section.tsx';
 import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
-import { Final } from './Final.tsx';
-import { Heat } from './Heat.tsx';
 import { Leftovers } from './Leftovers.tsx';
 import { Levels } from './Levels.tsx';
 
@@ -27,8 +25,6 @@ export function TransmitSheet() {
     >
       <Levels />
       <Leftovers />
-      <Final />
-      <Heat />
       <Section
         margin={
           <Note>

@@ -7,10 +7,12 @@ import { useValue } from '../../store/hooks.ts';
 import { Entries } from '../bound/Entries.tsx';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
+import { Say } from '../bound/Say.tsx';
 
 /** The final: its load, its bias, and what the meter shows. */
 export function Final() {
   const byAngle = useValue<string>('transmit.biasBy') === 'angle';
+  const form = useValue<string>('transmit.finalForm');
   return (
     <>
       <Section
@@ -25,6 +27,13 @@ export function Final() {
         }
       >
         <Entry of="transmit.finalDevice" form="list" />
+        <Entry of="transmit.finalForm" form="row" />
+        {form !== 'single' && (
+          <Fields>
+            <Entry of="transmit.finalDevices" />
+            {form === 'pushPull' && <Entry of="transmit.evenBalance" />}
+          </Fields>
+        )}
         <Fields>
           <Entry of="transmit.finalGain" />
           <Entry of="transmit.saturation" />
@@ -40,7 +49,11 @@ export function Final() {
           <Result of="transmit.collectorPower" />
           <Result of="transmit.operating" />
           <Result of="transmit.conductionAngle" />
+          <Result of="transmit.straightOn" />
+          <Result of="transmit.ratioNeeded" />
         </Figures>
+        <Say of="transmit.ratioWords" />
+        <Say of="transmit.standingAdvice" />
       </Section>
       <Section
         title="What the meters show"
@@ -62,10 +75,18 @@ export function Final() {
           <Result of="transmit.supplySpeech" />
           <Result of="transmit.efficiency" />
           <Result of="transmit.overall" />
+          <Result of="transmit.mostOverall" />
+          <Result of="transmit.sagVoltage" />
+          <Result of="transmit.sagPower" />
         </Figures>
+        <Fields>
+          <Entry of="transmit.supplyResistance" />
+        </Fields>
+        <Say of="transmit.sanity" />
         <Disclosure summary="Inside the final: pulse, harmonics, gain">
           <Figures>
             <Result of="transmit.peakCurrent" size="small" />
+            <Result of="transmit.peakEach" size="small" />
             <Result of="transmit.fundamental" size="small" />
             <Result of="transmit.outputImpedance" size="small" />
             <Result of="transmit.currentGainAsked" size="small" />

@@ -8,6 +8,7 @@ import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 import { Say } from '../bound/Say.tsx';
+import { SinkPicture } from './SinkPicture.tsx';
 
 /** Heat, the heat sink, and every limit of the transistors. */
 export function Heat() {
@@ -31,13 +32,16 @@ export function Heat() {
         <Entry of="transmit.junctionAllowed" />
         <Entry of="transmit.speechMean" />
       </Fields>
+      <SinkPicture />
       <Say of="transmit.sinkAdvice" />
+      <Say of="transmit.sinkKind" />
       <Figures>
         <Result of="transmit.junction" />
         <Result of="transmit.junctionTone" />
         <Result of="transmit.sinkSpeech" />
         <Result of="transmit.sinkTone" />
         <Result of="transmit.dissipation" />
+        <Result of="transmit.dissipationEach" />
         <Result of="transmit.dissipationTone" />
         <Result of="transmit.dissipationTwoTone" />
         <Result of="transmit.dissipationSpeech" />
