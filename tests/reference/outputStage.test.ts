@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { cosinePulse } from '../../src/engine/circuit/conduction.ts';
+import { ladderTransfer } from '../../src/engine/circuit/ladderTransfer.ts';
+import { toroidCoil, wholeTurns } from '../../src/engine/circuit/winding/toroidCoil.ts';
+import { cores } from '../../src/engine/data/cores.ts';
 import type { OutputSeen } from '../../src/engine/stages/output/seen.ts';
 import { workOutput } from '../../src/engine/stages/output/work.ts';
 import { simulateAc, value } from './simulator.ts';
@@ -245,3 +248,111 @@ describe('refusals', () => {
     expect(says.join(' ')).toContain('about right');
   });
 });
+
+describe('a trap in a finished filter', () => {
+  const exact: OutputSeen = {
+    ...base,
+    match: 'none',
+    collectorLoad: 50,
+    fitted: 'exact',
+    coilQ: 1e6,
+    capacitorQ: 1e6,
+    selfCapacitance: 0,
+  };
+  /** Return loss and second harmonic of the seven-element filter, and with its middle coil a trap. */
+  const plain = workOutput(exact).results;
+  const made = workOutput({ ...exact, traps: 'second' }).results;
+  const second = ({ harmonics }: typeof plain) =>
+    20 * Math.log10((harmonics?.[0]?.transimpedance ?? 0) / (made.transimpedance ?? 1));
+
+  /** The plain filter with a capacitor laid across its middle coil, nothing else changed. */
+  const spoiled = (() => {
+    const l = plain.elements?.find(({ label }) => label === 'L2')?.l ?? 0;
+    const c = 1 / ((2 * Math.PI * 2 * exact.nominal) ** 2 * l);
+    const ladder = plain.ladder;
+    if (ladder === null) throw new Error('no ladder');
+    const branches = ladder.branches.map((branch, k) => (k === 3 ? { ...branch, c } : branch));
+    const out = new Float64Array(4);
+    ladderTransfer({ ...ladder, branches }, exact.nominal, out);
+    const [r, x] = [out[2] ?? 0, out[3] ?? 0];
+    return -20 * Math.log10(Math.hypot(r - 50, x) / Math.hypot(r + 50, x));
+  })();
+
+  // Source: builders' threads at second hand: with the middle branch tuned as a trap the return loss
+  // of a filter made for 21 dB fell below 12.5 dB unless it was designed anew; it added 10 dB or more.
+  test('laid across the coil as it is, it spoils the match; made smaller, it does not', () => {
+    expect(plain.returnLoss).toBeGreaterThan(20);
+    expect(spoiled).toBeLessThan(12.5);
+    expect(made.returnLoss ?? 0).toBeCloseTo(plain.returnLoss ?? 0, 3);
+    expect(second(plain) - second(made)).toBeGreaterThan(10);
+  });
+
+  // Source: a parallel circuit in place of a coil of X: L = X(1 − ¼)/ω, C = 1/(4ω²L), by hand.
+  test('values by hand', () => {
+    const bare = plain.elements?.find(({ label }) => label === 'L2')?.l ?? 0;
+    const rows = made.elements ?? [];
+    const at = rows.findIndex(({ label }) => label === 'L2');
+    expect(rows[at]?.l).toBeCloseTo(0.75 * bare, 15);
+    expect(rows[at + 1]?.part).toBe('across');
+    const c = 1 / ((4 * Math.PI * 7.2e6) ** 2 * 0.75 * bare);
+    expect((rows[at + 1]?.fittedC ?? 0) / c).toBeCloseTo(1, 9);
+    expect((made.asWound?.[1]?.notch ?? 0) / 14.4e6).toBeCloseTo(1, 9);
+  });
+});
+
+describe('real parts', () => {
+  // Source: 40 m design of Wetherhold: 1.380 and 1.698 µH on T37-6 with 30 µH per 100 turns, 10.3 of
+  // printed lists: 21 and 24 turns.
+  test('whole turns as printed', () => {
+    expect(Math.round(100 * Math.sqrt(1.38 / 30))).toBe(21);
+    expect(toroidCoil(21, ironCore('T37-6'), wire, 0.04, 7.1e6).l * 1e6).toBeCloseTo(1.323, 3);
+    expect(wholeTurns(1.38e-6, 30e-10)).toBe(21);
+    expect(wholeTurns(1.698e-6, 30e-10)).toBe(24);
+  });
+
+  // Source: counting with IEC 60063: 372 pF: E12 330 or 390; two of E12 270 + 100 = 370 (0.5 %).
+  test('two capacitors of a series come nearer than one', () => {
+    const row = (fitted: OutputSeen['fitted']) =>
+      workOutput({ ...base, fitted }).results.elements?.[0];
+    const exact = row('exact')?.fittedC ?? 0;
+    expect(row('e12')?.fittedC).toBe(390e-12);
+    const pair = row('e12pair');
+    expect(Math.abs((pair?.fittedC ?? 0) / exact - 1)).toBeLessThan(0.018);
+    expect(pair?.made).toMatch(/pF \+ /);
+    let best = 1;
+    for (const a of e12) {
+      for (const b of [0, ...e12]) best = Math.min(best, Math.abs((a + b) / (exact * 1e12) - 1));
+    }
+    expect(Math.abs((pair?.fittedC ?? 0) / exact - 1)).toBeCloseTo(best, 9);
+  });
+
+  // Source: definition: 2 × peak voltage, next of the usual ratings; 5 W in 50 Ω are 22.4 V peak.
+  test('ratings', () => {
+    for (const row of workOutput({ ...base, pep: 5 }).results.elements ?? []) {
+      if (row.rating === null || row.volts === null) continue;
+      expect(row.rating).toBeGreaterThanOrEqual(2 * row.volts);
+      const lower = [50, 63, 100, 200, 250, 500].filter((r) => r < (row.rating ?? 0)).at(-1) ?? 0;
+      expect(lower).toBeLessThan(2 * row.volts);
+    }
+  });
+
+  // Source: users' logs at second hand: planned 19/21 turns, as built 1.51, 1.73, 1.54 µH.
+  test('measured coils take the place of those meant', () => {
+    const { elements, ladder } = workOutput({
+      ...base,
+      measured: 'L1 1.51u\nL2 1.73u\nL3 1.54u',
+    }).results;
+    expect((elements ?? []).flatMap(({ l }) => l ?? [])).toEqual([1.51e-6, 1.73e-6, 1.54e-6]);
+    expect(ladder?.branches[3]?.l).toBe(1.73e-6);
+  });
+});
+
+const e12 = [1, 10, 100].flatMap((decade) =>
+  [1, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2].map((x) => x * decade),
+);
+const wire = { bare: 0.4e-3, overall: 0.44e-3 };
+function ironCore(key: string) {
+  const core = cores.find((one) => one.key === key);
+  if (!core) throw new Error(key);
+  return { ...core, coreQ: core.mix.coreQ };
+}
