@@ -66,6 +66,21 @@ test('a higher ratio is never better: wider circles hold the smaller in loss, po
   );
 });
 
+// Closed form: held by the supply, no collector swings up further than it can swing down.
+test('with the drive held no collector passes twice the supply less its saturation', () => {
+  fc.assert(
+    fc.property(rig, fc.constantFrom('single', 'parallel', 'pushPull'), (given, form) => {
+      const formed = withEntry(given, 'transmit.finalForm', form);
+      const held = at(formed, 'mismatch.collectorHeld') as number | null;
+      if (held === null) return;
+      const most =
+        2 * (at(formed, 'plan.supply') as number) - (at(formed, 'transmit.saturation') as number);
+      expect(held).toBeLessThanOrEqual(most * (1 + 1e-9));
+    }),
+    { numRuns: 40 },
+  );
+});
+
 // Closed form: a Möbius transformation takes circles to circles.
 test('the load goes round a circle', () => {
   for (const swr of ['1.3', '2', '3']) {

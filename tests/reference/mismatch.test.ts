@@ -29,7 +29,14 @@ const built: OutputLadder = {
   reference: 7.2 * MHz,
 };
 
-const final = { supply: 12, fundamental: 0.4, dcCurrent: 0.26, collectorLoad: 24 };
+const final = {
+  supply: 12,
+  fundamental: 0.4,
+  dcCurrent: 0.26,
+  quiescent: 0.05,
+  collectorLoad: 24,
+  sides: 1,
+} as const;
 
 function wavesAt(ladder: OutputLadder, frequency: number, across = 0) {
   const chain = new Float64Array(CHAIN_SIZE);

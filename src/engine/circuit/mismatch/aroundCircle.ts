@@ -11,7 +11,7 @@ export interface Around {
   readonly power: Float64Array;
   /** What the network keeps, dB. */
   readonly loss: Float64Array;
-  /** Peak of the collector, V: with the drive held to what the supply allows; and if it went on. */
+  /** Peak of a collector, V: with the drive held to what the supply allows; and if it went on. */
   readonly held: Float64Array;
   readonly unheld: Float64Array;
   /** Heat in the final, W. */
@@ -24,8 +24,12 @@ export interface Around {
 export interface HandFinal {
   readonly supply: number;
   readonly fundamental: number;
+  /** Direct current at full drive and without any. */
   readonly dcCurrent: number;
+  readonly quiescent: number;
   readonly collectorLoad: number;
+  /** Two in push-pull: each collector swings by half of what the load has. */
+  readonly sides: 1 | 2;
 }
 
 /** Steps of a whole round. */
@@ -35,7 +39,8 @@ export const ROUND = 72;
  * Follows the antenna's reflection once round at a constant standing-wave ratio, in closed form.
  *
  * The collector is a current source that the supply limits: into more than the load wanted the drive
- * is held to what its swing allows. `unheld` is what the peak would come to if the pulse went on.
+ * is held to what its swing allows, and the direct current falls in a straight line with the drive.
+ * `unheld` is what the peak would come to if the pulse went on.
  *
  * @param waves of the network alone, from `chainWaves`, and with the collector's own resistance
  * @param antenna R, Ω
@@ -63,7 +68,7 @@ export function aroundCircle(
     heat: make(),
     gain: make(),
   };
-  const { supply, fundamental, dcCurrent, collectorLoad } = final;
+  const { supply, fundamental, dcCurrent, quiescent, collectorLoad, sides } = final;
   const [ar = 0, ai = 0, br = 0, bi = 0, cr = 0, ci = 0, dr = 0, di = 0] = waves;
   const [er, ei, fr, fi] = [loaded[4] ?? 0, loaded[5] ?? 0, loaded[6] ?? 0, loaded[7] ?? 0];
   const kept = 1 - rho * rho;
@@ -89,9 +94,10 @@ export function aroundCircle(
     around.drive[k] = drive;
     around.power[k] = (current * current * antenna * kept) / (2 * size);
     around.loss[k] = 10 * Math.log10(flow / kept);
-    around.held[k] = supply + current * impedance;
-    around.unheld[k] = supply + fundamental * impedance;
-    around.heat[k] = supply * drive * dcCurrent - (current * current * resistance) / 2;
+    around.held[k] = supply + (current * impedance) / sides;
+    around.unheld[k] = supply + (fundamental * impedance) / sides;
+    const direct = quiescent + (dcCurrent - quiescent) * drive;
+    around.heat[k] = supply * direct - (current * current * resistance) / 2;
     around.gain[k] = kept / (jr * jr + ji * ji);
   }
   return around;

@@ -19,7 +19,10 @@ export interface Round {
 /** Goes once round at one ratio and finds the worst of everything. */
 export function goRound(seen: MismatchSeen, network: Followed, swr: number): Round {
   const rho = rhoOf(swr);
-  const around = aroundCircle(network.alone, network.loaded, seen.antenna, rho, seen);
+  const around = aroundCircle(network.alone, network.loaded, seen.antenna, rho, {
+    ...seen,
+    sides: seen.finalForm === 'pushPull' ? 2 : 1,
+  });
   // Where there are no parts nothing is lost, and rounding is no loss.
   if (seen.ladder.branches.length === 0) around.loss.fill(0);
   const rows = levels(seen, network, rho);

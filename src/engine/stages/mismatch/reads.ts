@@ -9,6 +9,8 @@ export const mismatchReads = {
   ownRows: 'plan.ownRows?',
   fundamental: 'transmit.fundamental',
   dcCurrent: 'transmit.dcCurrent',
+  quiescent: 'transmit.quiescent',
+  finalForm: 'transmit.finalForm',
   collectorLoad: 'transmit.collectorLoad',
   harmonicCurrents: 'transmit.harmonicCurrents',
   outputImpedance: 'transmit.outputImpedance?',

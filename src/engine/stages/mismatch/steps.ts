@@ -70,19 +70,29 @@ export const reactanceFormula = `R_ant * im((${sum('a', 'b')}) / (${sum('c', 'd'
 export const formulas = {
   power: '(s_d * I_1)^2 * R_ant * (1 - rho^2) / (2 * j^2)',
   loss: '10 * log10(R_in / R_ant * j^2 / (1 - rho^2))',
-  held: 'V_cc + s_d * I_1 * Z_in',
-  unheld: 'V_cc + I_1 * Z_in',
-  heat: 'V_cc * s_d * I_dc - (s_d * I_1)^2 * R_in / 2',
+  held: 'V_cc + s_d * I_1 * Z_in / n_s',
+  unheld: 'V_cc + I_1 * Z_in / n_s',
+  heat: 'V_cc * (I_q + (I_dc - I_q) * s_d) - (s_d * I_1)^2 * R_in / 2',
 } as const;
 
 /** Current and supply of the final. */
-export const finalTerms: Readonly<Record<keyof typeof formulas, Where>> = {
-  power: { I_1: 'transmit.fundamental' },
-  loss: {},
-  held: { I_1: 'transmit.fundamental', V_cc: 'plan.supply' },
-  unheld: { I_1: 'transmit.fundamental', V_cc: 'plan.supply' },
-  heat: { I_1: 'transmit.fundamental', V_cc: 'plan.supply', I_dc: 'transmit.dcCurrent' },
-};
+export function finalTerms(look: Look, of: keyof typeof formulas): Where {
+  const pair = look('transmit.finalForm') === 'pushPull';
+  const n_s = { value: pair ? 2 : 1, unit: '1', says: 'sides of the final' } as const;
+  const swing: Where = { I_1: 'transmit.fundamental', V_cc: 'plan.supply', n_s };
+  return {
+    power: { I_1: 'transmit.fundamental' },
+    loss: {},
+    held: swing,
+    unheld: swing,
+    heat: {
+      I_1: 'transmit.fundamental',
+      V_cc: 'plan.supply',
+      I_dc: 'transmit.dcCurrent',
+      I_q: 'transmit.quiescent',
+    },
+  }[of];
+}
 
 /** The margin of one harmonic, the antenna at the harmonic being taken in one of three ways. */
 export function marginSteps(

@@ -117,11 +117,12 @@ export const mismatchWorkings: StageWorkings<typeof mismatchFields> = {
   },
   'around.resistance': (look) => along(look, 'R_in', {}),
   'around.reactance': (look) => along(look, reactanceFormula, {}),
-  'around.power': (look) => along(look, formulas.power, finalTerms.power),
-  'around.loss': (look) => (hasParts(look) ? along(look, formulas.loss, finalTerms.loss) : noLoss),
-  'around.held': (look) => along(look, formulas.held, finalTerms.held),
-  'around.unheld': (look) => along(look, formulas.unheld, finalTerms.unheld),
-  'around.heat': (look) => along(look, formulas.heat, finalTerms.heat),
+  'around.power': (look) => along(look, formulas.power, finalTerms(look, 'power')),
+  'around.loss': (look) =>
+    hasParts(look) ? along(look, formulas.loss, finalTerms(look, 'loss')) : noLoss,
+  'around.held': (look) => along(look, formulas.held, finalTerms(look, 'held')),
+  'around.unheld': (look) => along(look, formulas.unheld, finalTerms(look, 'unheld')),
+  'around.heat': (look) => along(look, formulas.heat, finalTerms(look, 'heat')),
   'marginAround.margin': (look, index) => {
     const { margins, around, swr } = typed(look);
     const k = swr === 1 ? 0 : index % ROUND;
@@ -191,7 +192,7 @@ function worstOf(
   return {
     says: `${says[which]} ${goneRound}`,
     formula: formulas[which],
-    where: { ...loadSteps(look, { swr, angle: degrees(at[place]) }), ...finalTerms[which] },
+    where: { ...loadSteps(look, { swr, angle: degrees(at[place]) }), ...finalTerms(look, which) },
     source: circle,
   };
 }
