@@ -24,7 +24,7 @@ const placeOf = ({ radius, angle, face }: Bend): Place => [
  * linking integral (1833), summed over small steps, the tails joined far outside.
  */
 function linked(bends: readonly Bend[]): number {
-  const steps = 240;
+  const steps = 120;
   const middle = 48;
   const far = 1e4;
   const path = bends.map(placeOf);
@@ -34,7 +34,7 @@ function linked(bends: readonly Bend[]): number {
   let sum = 0;
   for (let i = 1; i < closed.length; i += 1) {
     const [a, b] = [closed[i - 1] as Place, closed[i] as Place];
-    const parts = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]) > 500 ? 4000 : 60;
+    const parts = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]) > 500 ? 1500 : 30;
     for (let j = 0; j < parts; j += 1) {
       const at = (k: 0 | 1 | 2) => a[k] + ((b[k] - a[k]) * (j + 0.5)) / parts;
       const d = ([0, 1, 2] as const).map((k) => (b[k] - a[k]) / parts) as unknown as Place;

@@ -34,6 +34,37 @@ export const scene = () => (
       picture={<TransformerDrawing {...core} label="A core with 12 and 2 turns." turns={[12, 2]} />}
     />
     <WindingCard
+      title="Output of a push-pull final"
+      does="The supply comes in at its middle."
+      build="Two wires twisted together, 5 turns; then 6 turns over them."
+      facts={[]}
+      picture={
+        <TransformerDrawing
+          {...core}
+          label="A core with twice 5 turns and 6 over them."
+          turns={[5, 5]}
+          bundle
+          over={6}
+          joined={[0, 1]}
+        />
+      }
+    />
+    <WindingCard
+      title="Driver of a push-pull final"
+      does="The bias comes in at the middle of its second winding."
+      build="12 turns, then two wires over them, 2 turns each."
+      facts={[]}
+      picture={
+        <TransformerDrawing
+          {...core}
+          label="A core with 12 turns and twice 2 between them."
+          turns={[12, 2]}
+          paired
+          joined={[1, 2]}
+        />
+      }
+    />
+    <WindingCard
       title="First amplifier to filter"
       does="A steep step."
       build="3 turns, then 18 turns over them, through both holes."

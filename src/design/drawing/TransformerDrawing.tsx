@@ -118,9 +118,10 @@ function Bridge({ from, to }: { from: WoundWire | undefined; to: WoundWire | und
   const [a, b] = [from?.bends.at(-1), to?.bends[0]];
   if (!a || !b) return null;
   const start = a.angle % (2 * Math.PI);
-  const end = b.angle;
+  const end = b.angle < start ? b.angle + 2 * Math.PI : b.angle;
+  const large = end - start > Math.PI ? 1 : 0;
   const middle = (start + end) / 2;
-  const path = `M${point(LETTERS + 7, start)}L${point(BRIDGE, start)}A${BRIDGE} ${BRIDGE} 0 0 1 ${point(BRIDGE, end)}L${point(LETTERS + 7, end)}`;
+  const path = `M${point(LETTERS + 7, start)}L${point(BRIDGE, start)}A${BRIDGE} ${BRIDGE} 0 ${large} 1 ${point(BRIDGE, end)}L${point(LETTERS + 7, end)}`;
   return (
     <g className="transformer__bridge">
       <path d={path} />

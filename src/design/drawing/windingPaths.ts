@@ -48,16 +48,22 @@ export function windingPaths(
   const places = [...turnAngles(turns, apart)];
   if (over !== null) {
     const more = turnAngles([turns[0] ?? 1, over], null)[1];
-    if (more) places.push({ ...more, key: turns.length });
+    // Clear of the bundle's own finishes.
+    if (more) places.push({ ...more, key: turns.length, end: more.end + FAN * 0.7 });
   }
   const gaps = places.at(-1);
   if (paired !== null && gaps) {
-    const shifted = (by: number, key: number): TurnAngles => ({
+    const shifted = (by: number, key: number, end: number): TurnAngles => ({
       key,
       at: gaps.at.map((angle) => angle + by),
-      end: gaps.end + 2 * by,
+      end,
     });
-    places.splice(-1, 1, shifted(-paired / 2, gaps.key), shifted(paired / 2, gaps.key + 1));
+    places.splice(
+      -1,
+      1,
+      shifted(-paired / 2, gaps.key, gaps.end),
+      shifted(paired / 2, gaps.key + 1, gaps.end + FAN),
+    );
   }
   return places.map(({ key, at, end }) => {
     const lone = apart === null || key >= turns.length;
