@@ -67,4 +67,4 @@ test('whatever is asked: every figure is one, or the angle is left out', () => {
     }),
     { numRuns: 6, seed: 3 },
   );
-});
+}, 120_000);
