@@ -30,6 +30,16 @@ export function HandAndExact() {
   return <Both hand={hand} harmonics={harmonics} found={found} />;
 }
 
+/** Below this a harmonic is no figure any more, dBc: a real lay-out lets more through. */
+const FAINT = -120;
+
+function said(value: number | null, unit: Unit, digits: number): string {
+  if (value === null) return '–';
+  return unit === 'dBc' && value < FAINT
+    ? `under ${format(FAINT, unit, 0)}`
+    : format(value, unit, digits);
+}
+
 interface BothProps {
   hand: Readonly<
     Record<'pep' | 'dc' | 'overall' | 'heat' | 'peak' | 'junction' | 'swing', number | null>
@@ -50,8 +60,8 @@ const Both = memo(function Both({ hand, harmonics, found }: BothProps) {
     key,
     cells: {
       what,
-      hand: byHand === null ? '–' : format(byHand, unit, digits),
-      exact: exact === null || exact === undefined ? '–' : format(exact, unit, digits),
+      hand: said(byHand, unit, digits),
+      exact: said(exact ?? null, unit, digits),
     },
   });
   const exactOf = (order: number) => found?.harmonics.find((one) => one.order === order)?.level;
