@@ -2,7 +2,7 @@ import type { StabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { transmitFields } from './fields.ts';
 import { milliwatt } from './levelWorkings.ts';
-import { noiseSteps } from './noiseSteps.ts';
+import { noiseWorking, shareWorking } from './noiseRows.ts';
 import { type CircuitName, portSteps } from './portSteps.ts';
 import { type SmallName, smallNames } from './smallBias.ts';
 import { SCAN_FROM, SCAN_POINTS, SCAN_TO, SWING_KEEPS } from './smallCircuits.ts';
@@ -12,6 +12,7 @@ const speech = 'nodal analysis of the hybrid-pi model at 1 kHz';
 
 type AmplifierKey =
   | `amplifier${'Gain' | 'Input' | 'InputC' | 'Output' | 'OutputC' | 'Noise' | 'Clip' | 'K' | 'KAt'}`
+  | `amplifierNoises.${'part' | 'share'}`
   | 'secondOutput'
   | 'micStageGain'
   | 'micLoad'
@@ -127,15 +128,14 @@ export const amplifierWorkings: Pick<StageWorkings<typeof transmitFields>, Ampli
     },
     source: 'ideal transformer',
   },
-  amplifierNoise: (look) => ({
-    says: 'The noise of both resistors, the base and both currents, as a share of the source’s own.',
-    formula:
-      '10 * log10(1 + R_L * ((r_b + R_E) * (1 / r_in - g_m * b)^2 + (1 + b)^2 / R_F + g_B * (((beta + 1) * r_e + beta * R_E) / r_in + g_m * (r_b + R_E) * b)^2 + g_C * (R_E / r_in + (1 - g_m * R_E) * b)^2))',
-    where: noiseSteps(look),
-    source: 'hybrid-pi model with thermal and shot noise (Gray & Meyer, ch. 11)',
-    assumes:
-      'For noise only the size of the current gain counts; capacitances and base resistors are left out. The source equals the load.',
-  }),
+  amplifierNoise: noiseWorking,
+  'amplifierNoises.part': {
+    says: 'All resistors and both currents of the circuit.',
+    rule: 'A fixed list.',
+    where: {},
+    source: 'definition',
+  },
+  'amplifierNoises.share': shareWorking,
   amplifierClip: (look) => clipOf(look, 'amplifier'),
   driverClip: (look) => clipOf(look, 'driver'),
   amplifierK: (look) => stabilityOf(look, 'amplifier'),

@@ -5,11 +5,12 @@ import type { StageCircuit } from '../../circuit/amplifier/stageCircuit.ts';
 import { closeStage, stageFigures } from '../../circuit/amplifier/stageFigures.ts';
 import { transformerDriver } from '../../circuit/amplifier/transformerDriver.ts';
 import { twoWayAmplifier } from '../../circuit/amplifier/twoWayAmplifier.ts';
-import type { TwoPort } from '../../circuit/nodal/scattering.ts';
+import { noiseShares } from '../../circuit/nodal/noiseFigure.ts';
+import { scattering, type TwoPort } from '../../circuit/nodal/scattering.ts';
 import type { Complex } from '../../circuit/nodal/twoPortFigures.ts';
 import type { TransmitSeen } from './seen.ts';
 import type { AtRest } from './smallBias.ts';
-import type { SolvedDrive } from './smallFields.ts';
+import type { NoiseFound, SolvedDrive } from './smallFields.ts';
 import { amplifierParts, driverParts, followerParts, micParts } from './smallParts.ts';
 
 /** Collector–emitter voltage that no signal may use, V. Common practice, no source. */
@@ -81,6 +82,26 @@ export const solveAmplifier = (
     seen.frequency,
     point,
   );
+
+/** Noise of the two-way amplifier from a source equal to its load. */
+export function noiseOfAmplifier(
+  seen: TransmitSeen,
+  { card, point, pi }: AtRest,
+): NoiseFound | null {
+  const circuit = twoWayAmplifier(amplifierParts(seen), pi, hybridPiOff(card));
+  const two = closeStage(circuit, [seen.amplifierLoad, seen.amplifierLoad]);
+  if (!scattering(two, seen.frequency)) return null;
+  const { inner, collector, emitter } = circuit.device;
+  return noiseShares(
+    circuit.net,
+    two,
+    [
+      { name: 'I_B', from: inner, to: emitter, current: point.baseCurrent },
+      { name: 'I_C', from: collector, to: emitter, current: point.collectorCurrent },
+    ],
+    seen.ambient,
+  );
+}
 
 /** The driver from a source through its transformer into the final's base. */
 export const solveDriver = (

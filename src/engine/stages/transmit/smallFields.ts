@@ -1,5 +1,6 @@
 import type { StabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
 import type { Netlist } from '../../circuit/nodal/netlist.ts';
+import type { noiseShares } from '../../circuit/nodal/noiseFigure.ts';
 import { model, quantity, table, words } from '../../fields/declare.ts';
 
 /** A circuit solved at the operating frequency with 1 V behind one of its ends. */
@@ -16,6 +17,9 @@ export interface SolvedDrive {
   readonly re: Float64Array;
   readonly im: Float64Array;
 }
+
+/** The two-way amplifier's noise as found: volts at the output by an ampere at its source, and all shares. */
+export type NoiseFound = ReturnType<typeof noiseShares>;
 
 const stageName = words({ label: 'Stage', help: 'Which small stage.' });
 
@@ -294,6 +298,24 @@ export const smallResults = {
     unit: 'Hz',
     digits: 3,
     help: 'Where the driver’s stability factor is least.',
+  }),
+  amplifierNoises: table({
+    label: 'Where its noise comes from',
+    help: 'The two-way amplifier’s noise figure in its parts.',
+    columns: {
+      part: words({ label: 'Part', help: 'A resistor or a current.' }),
+      share: quantity({
+        label: 'Noise beside the source’s own',
+        symbol: 's_row',
+        unit: '%',
+        digits: 2,
+        help: 'Noise power at the output, against that of the source at 290 K.',
+      }),
+    },
+  }),
+  noiseFound: model<NoiseFound>()({
+    label: 'Noise as solved',
+    help: 'How every source of noise reaches the output, for the workings.',
   }),
   stability: model<{ readonly amplifier: StabilityScan; readonly driver: StabilityScan }>()({
     label: 'Stability over frequency',

@@ -1,7 +1,5 @@
 import { hybridPiOff, transitionOf } from '../../circuit/amplifier/hybridPi.ts';
 import { type StabilityScan, stabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
-import { currentGain, feedbackAmplifier } from '../../circuit/feedbackAmplifier.ts';
-import { transistors } from '../../data/devices.ts';
 import type { Problem } from '../../fields/stage.ts';
 import { dbOfPowerRatio, dbOfVoltageRatio } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
@@ -10,9 +8,11 @@ import { amplifierInputs } from './amplifierInputs.ts';
 import { driverInputs } from './driverInputs.ts';
 import { micInputs } from './micInputs.ts';
 import { nodeRows } from './nodeRows.ts';
+import { noiseRows } from './noiseRows.ts';
 import type { TransmitSeen } from './seen.ts';
 import { type AtRest, smallBias, smallNames, smallWords } from './smallBias.ts';
 import {
+  noiseOfAmplifier,
   SCAN_FROM,
   SCAN_POINTS,
   SCAN_TO,
@@ -75,6 +75,7 @@ function figuresOf(seen: TransmitSeen) {
   const driverSource = (second.output.r * trial.input.r) / seen.amplifierLoad;
   const driver = solveDriver(seen, bias.driver, driverSource);
   if (!works(driver)) return { stop: noGain('driverFeedback') };
+  const noise = noiseOfAmplifier(seen, bias.amplifier);
   const drives = [
     ...mic.drives,
     ...follower.drives,
@@ -114,7 +115,11 @@ function figuresOf(seen: TransmitSeen) {
       amplifierOutput: first.output.r,
       amplifierOutputC: first.output.c,
       secondOutput: second.output.r,
-      amplifierNoise: dbOfPowerRatio(noise(seen, standing(bias.amplifier))),
+      amplifierNoise: noise
+        ? dbOfPowerRatio(noise.shares.reduce((sum, { share }) => sum + share, 1))
+        : null,
+      amplifierNoises: noise ? noiseRows(noise) : null,
+      noiseFound: noise,
       amplifierClip: dbmOfWatts(first.clip),
       amplifierK: ofAmplifier.least === null ? null : ofAmplifier.lowest,
       amplifierKAt:
@@ -251,26 +256,4 @@ function modelRows(bias: ReturnType<typeof smallBias>) {
     },
     row(smallWords.driver, bias.driver),
   ];
-}
-
-/** Noise factor of the amplifier from a source equal to its load, capacitances left out. */
-function noise(seen: TransmitSeen, current: number): number {
-  const { hfe, ft, base } = transistors[seen.amplifierDevice];
-  return feedbackAmplifier({
-    current,
-    emitter: seen.amplifierEmitter,
-    feedback: feedbackThere(seen),
-    load: seen.amplifierLoad,
-    source: seen.amplifierLoad,
-    beta: currentGain(hfe[1], ft, seen.frequency),
-    hfe: hfe[1],
-    base,
-  }).noiseFactor;
-}
-
-/** All resistance from collector to base: the feedback resistor, the upper base resistor, the twin's. */
-function feedbackThere(seen: TransmitSeen): number {
-  const one =
-    1 / seen.amplifierFeedback + (seen.amplifierBias === 'divider' ? 0 : 1 / seen.amplifierUpper);
-  return 1 / (seen.amplifierAsleep === 'all' ? 2 * one : one);
 }
