@@ -30,6 +30,8 @@ export interface CurveChartProps extends ChartText {
     unit: string;
     step: number;
     ticks?: readonly number[];
+    /** Where the axis isn’t in the unit itself: a scale of powers. */
+    format?: (value: number) => string;
   };
   y: {
     from: number;
@@ -73,6 +75,7 @@ function Picture({ width, em, ...props }: CurveChartProps & Measured) {
         to: x.to,
         ticks: x.ticks ?? ticks(x.from, x.to, Math.min(10, width / em / 4.5)),
         name: x.name,
+        ...(x.format ? { format: x.format } : {}),
       }}
       y={{
         from: y.from,
@@ -114,7 +117,7 @@ function Picture({ width, em, ...props }: CurveChartProps & Measured) {
               ? '–'
               : (y.format ?? plain)(Number(height.toFixed(y.decimals ?? 1)));
           });
-          return `${plain(Number(at.toPrecision(4)))} ${x.unit}: ${figures.join(', ')} ${y.unit}`;
+          return `${x.format ? x.format(at) : plain(Number(at.toPrecision(4)))} ${x.unit}: ${figures.join(', ')} ${y.unit}`;
         }}
         em={em}
       />
