@@ -1,17 +1,18 @@
-import { cleanup, screen } from '@testing-library/react';
+import { act, cleanup, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
+import { useBench } from '../../src/store/store.ts';
 import { openSheet } from './sheet.tsx';
 
 afterEach(cleanup);
 
 describe('Transmit', () => {
-  test('shows the collector load by the load line, and moves it with the voltage lost', async () => {
-    // R = (V − Vsat)²/(2P): 11 V and 2 W with 0.5 dB on top give 26.96 Ω; 10 V give 22.28 Ω.
-    const { user, field, lead } = openSheet('transmit');
-    expect(lead()).toMatch(/27\.0\s*Ω/);
-    await user.clear(field('transmit.saturation'));
-    await user.type(field('transmit.saturation'), '2');
-    expect(lead()).toMatch(/22\.3\s*Ω/);
+  test('the carrier at the antenna is what null and filter leave of the power', async () => {
+    // 2 W and 40 + 20 dB: 2 µW. The filter's 20 dB are how the demo rig's carrier is placed.
+    const { user, field, lead } = openSheet('amplifiers');
+    await user.type(field('transmit.null'), '40');
+    act(() => useBench.getState().show('transmit'));
+    expect(lead()).toMatch(/60\.0\s*dB/);
+    expect(lead()).toMatch(/2\.0\s*µW/);
   });
 
   test('each dB of fitted gain beyond the gain needed is a dB of drive', async () => {
@@ -31,7 +32,7 @@ describe('Transmit', () => {
   });
 
   test('a larger emitter resistor lowers the driver’s current and its emitter voltage stays', async () => {
-    const { user, field } = openSheet('transmit');
+    const { user, field } = openSheet('amplifiers');
     const row = () => screen.getAllByRole('row', { name: /^Driver usual/ })[0]?.textContent ?? '';
     const before = Number(/([\d.]+)\s*mA/.exec(row())?.[1]);
     await user.type(field('transmit.driverBridged'), '122');
@@ -42,7 +43,7 @@ describe('Transmit', () => {
   });
 
   test('keeps a wrong entry and says the range beside it', async () => {
-    const { user, field, beside } = openSheet('transmit');
+    const { user, field, beside } = openSheet('amplifiers');
     await user.type(field('transmit.pad'), '99');
     expect(field('transmit.pad').value).toBe('99');
     expect(beside('transmit.pad')).toMatch(/between 0\sdB and 30\sdB/);

@@ -6,6 +6,7 @@ import { Section } from '../../design/Section.tsx';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
+import { StabilityPicture } from './StabilityPicture.tsx';
 
 /** The two small amplifiers round the filter, the driver, and the transformers between. */
 export function Amplifiers() {
@@ -25,6 +26,14 @@ export function Amplifiers() {
               <p>
                 Feedback and emitter resistor set gain, input and output together: their product is
                 about the square of the impedance. What the transistor adds grows with frequency.
+              </p>
+            </Note>
+            <Note title="Where K is below 1">
+              <p>
+                Some source or load would set the stage humming at that frequency; the ones that are
+                there need not. What helps: a smaller feedback resistor, a larger one in the
+                emitter, some ohms in series with the base, a load that stays a resistance outside
+                the band too, short leads.
               </p>
             </Note>
           </>
@@ -51,6 +60,10 @@ export function Amplifiers() {
           <Result of="transmit.amplifierK" />
           <Result of="transmit.amplifierKAt" />
         </Figures>
+        <StabilityPicture />
+        <Disclosure summary="Where their noise comes from">
+          <Rows of="transmit.amplifierNoises" />
+        </Disclosure>
         <Disclosure summary="Their other resistors and capacitors, and the half that sleeps">
           <Entry of="transmit.amplifierBias" form="list" />
           <Fields>

@@ -2,6 +2,7 @@ import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read } from '../bound/Write.tsx';
 import { Amplifiers } from './Amplifiers.tsx';
+import { Modulator } from './Modulator.tsx';
 import { OperatingPoints } from './OperatingPoints.tsx';
 import { Speech } from './Speech.tsx';
 
@@ -20,6 +21,7 @@ export function AmplifiersLeaf() {
       main={<Result of="transmit.amplifierGain" size="main" />}
     >
       <Speech />
+      <Modulator />
       <Amplifiers />
       <OperatingPoints />
     </SheetFrame>

@@ -6,79 +6,55 @@ import { Section } from '../../design/Section.tsx';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 
-/** Microphone amplifier and balanced modulator. */
+/** The microphone amplifier and the follower behind it. */
 export function Speech() {
   return (
-    <>
-      <Section
-        title="The microphone amplifier"
-        margin={
-          <Note title="One amplifies, one follows">
-            <p>
-              Collector resistor over emitter resistor is roughly the gain. The follower behind it
-              lends it the current that the modulator takes.
-            </p>
-          </Note>
-        }
-      >
-        <Entry of="transmit.micDevice" form="list" />
+    <Section
+      title="The microphone amplifier"
+      margin={
+        <Note title="One amplifies, one follows">
+          <p>
+            Collector resistor over emitter resistor is roughly the gain. The follower behind it
+            lends it the current that the modulator takes.
+          </p>
+        </Note>
+      }
+    >
+      <Entry of="transmit.micDevice" form="list" />
+      <Fields>
+        <Entry of="transmit.micSource" />
+        <Entry of="transmit.micEmitter" />
+        <Entry of="transmit.micFeed" />
+        <Entry of="transmit.followerEmitter" />
+      </Fields>
+      <Figures>
+        <Result of="transmit.micStageGain" />
+        <Result of="transmit.micClip" />
+        <Result of="transmit.followerClip" />
+        <Result of="transmit.micLoad" />
+        <Result of="transmit.followerOutput" />
+        <Result of="transmit.micStanding" />
+        <Result of="transmit.followerStanding" />
+      </Figures>
+      <Disclosure summary="The other resistors and capacitors, and between the two">
+        <Entry of="transmit.micBias" form="list" />
         <Fields>
-          <Entry of="transmit.micSource" />
-          <Entry of="transmit.micEmitter" />
-          <Entry of="transmit.micFeed" />
-          <Entry of="transmit.followerEmitter" />
+          <Entry of="transmit.micUpper" />
+          <Entry of="transmit.micLower" />
+          <Entry of="transmit.micBridged" />
+          <Entry of="transmit.micBridge" />
+          <Entry of="transmit.micCoupling" />
+          <Entry of="transmit.followerUpper" />
+          <Entry of="transmit.followerLower" />
+          <Entry of="transmit.followerCoupling" />
+          <Entry of="transmit.micInput" />
+          <Entry of="transmit.micCurrent" />
         </Fields>
         <Figures>
-          <Result of="transmit.micStageGain" />
-          <Result of="transmit.followerClip" />
-          <Result of="transmit.micLoad" />
-          <Result of="transmit.followerOutput" />
-          <Result of="transmit.micStanding" />
-          <Result of="transmit.followerStanding" />
+          <Result of="transmit.followerInput" />
+          <Result of="transmit.followerSource" />
         </Figures>
-        <Disclosure summary="The other resistors and capacitors, and between the two">
-          <Entry of="transmit.micBias" form="list" />
-          <Fields>
-            <Entry of="transmit.micUpper" />
-            <Entry of="transmit.micLower" />
-            <Entry of="transmit.micBridged" />
-            <Entry of="transmit.micBridge" />
-            <Entry of="transmit.micCoupling" />
-            <Entry of="transmit.followerUpper" />
-            <Entry of="transmit.followerLower" />
-            <Entry of="transmit.followerCoupling" />
-            <Entry of="transmit.micInput" />
-            <Entry of="transmit.micCurrent" />
-          </Fields>
-          <Figures>
-            <Result of="transmit.followerInput" />
-            <Result of="transmit.followerSource" />
-          </Figures>
-        </Disclosure>
-      </Section>
-      <Section
-        title="The modulator"
-        margin={
-          <Note title="Carrier strong, audio weak">
-            <p>
-              The carrier switches the diodes, the audio rides along. Audio nearer than some 6 dB to
-              the carrier lets the voice do the switching, and it splatters.
-            </p>
-          </Note>
-        }
-      >
-        <Fields>
-          <Entry of="transmit.carrierDrive" />
-          <Entry of="transmit.conversionLoss" />
-          <Entry of="transmit.pad" />
-          <Entry of="transmit.null" />
-          <Entry of="transmit.modulatorImpedance" />
-        </Fields>
-        <Figures>
-          <Result of="transmit.audioVolts" />
-          <Result of="transmit.audioLevel" />
-        </Figures>
-      </Section>
-    </>
+      </Disclosure>
+    </Section>
   );
 }

@@ -13,6 +13,7 @@ interface ChainRow {
 /** Words short enough to stand side by side under the picture. */
 const short: Readonly<Record<string, string>> = {
   Microphone: 'Voice',
+  'Microphone amplifier, collector': 'Mic amp',
   'Modulator, audio side': 'Audio in',
   'Modulator, output': 'Modulator out',
   'First amplifier, input': 'Pad out',

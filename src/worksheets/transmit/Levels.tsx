@@ -8,7 +8,7 @@ import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 import { LevelPicture } from './LevelPicture.tsx';
 
-/** The level plan: gain needed, what flattens first, and every place for a probe. */
+/** The level plan both ways: gain needed, what flattens first, and every place for a probe. */
 export function Levels() {
   return (
     <>
@@ -35,8 +35,41 @@ export function Levels() {
         </Figures>
       </Section>
       <Section
+        title="Back from the watts, and forward from the voice"
         margin={
-          <Note title="With a probe in hand">
+          <>
+            <Note title="Two ways through one chain">
+              <p>
+                Backward: what each place must carry for full power. Forward: what arrives there
+                with the gains as built and the volume full up. Where the two differ, the volume
+                control is turned down by as much.
+              </p>
+            </Note>
+            <Note title="How far up">
+              <p>
+                Turn the volume up until more speech makes no more watts, then back a little. Every
+                decibel beyond goes into splatter.
+              </p>
+            </Note>
+          </>
+        }
+      >
+        <Figures>
+          <Result of="transmit.volumeDown" />
+          <Result of="transmit.builtPower" />
+          <Result of="transmit.builtFirst" />
+          <Result of="transmit.builtFirstAt" />
+        </Figures>
+        <Rows
+          of="transmit.chain"
+          caption="Wanted for full power, and as built"
+          columns={['point', 'level', 'vpp', 'forward', 'forwardVpp', 'clip', 'headroom']}
+        />
+      </Section>
+      <Section
+        title="With a probe in hand"
+        margin={
+          <Note title="Across what">
             <p>
               One steady tone at full power. A ten-times probe loads the small stages least; at 50 Ω
               it must sit across the resistance named here, or the volts are others.
@@ -49,11 +82,11 @@ export function Levels() {
           caption="Where to hold a probe"
           columns={['point', 'vpp', 'load', 'level', 'headroom', 'limit']}
         />
-        <Disclosure summary="Gains, sources and limits of every point">
+        <Disclosure summary="Gains, sources and rms volts of every point">
           <Rows
             of="transmit.chain"
-            caption="Gains, sources and limits"
-            columns={['point', 'vrms', 'source', 'gain', 'toAntenna', 'clip']}
+            caption="Gains and sources"
+            columns={['point', 'vrms', 'source', 'gain', 'toAntenna']}
           />
         </Disclosure>
       </Section>

@@ -16,9 +16,10 @@ export function TransmitSheet() {
         <>
           A voice of <Write of="transmit.micLevel" />, amplified by{' '}
           <Read of="transmit.micGain" or="a gain still to be worked out" /> before the modulator,
-          makes <Write of="plan.pep" /> at the antenna. The final works into{' '}
-          <Read of="transmit.collectorLoad" />, draws <Read of="transmit.dcCurrent" /> at the crest
-          of the voice and reaches <Read of="transmit.junction" /> inside.
+          makes <Write of="plan.pep" /> at the antenna; as built the amplifier has{' '}
+          <Read of="transmit.volumeDown" or="an unknown gain" /> to spare. The carrier is left{' '}
+          <Read of="transmit.carrierSuppression" or="unknown" /> below, as{' '}
+          <Read of="transmit.carrierPower" or="a power still unknown" />.
         </>
       }
       main={<Result of="transmit.micGain" size="main" />}
