@@ -20,7 +20,6 @@ const seen: fc.Arbitrary<ReceiveSeen> = fc
     noiseBandwidth: within(100, 6000),
     amplifierGain: within(-10, 30),
     amplifierNoise: within(0.5, 20),
-    amplifierCurrent: within(5e-4, 0.1),
     detectorImpedance: within(10, 5000),
     networkAllowed: within(0, 6),
     networkLoss: fc.option(within(0, 6), { nil: null }),

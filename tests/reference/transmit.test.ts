@@ -1,16 +1,12 @@
 import { expect, test } from 'vitest';
+import { speechEnvelope } from '../../src/engine/circuit/speechEnvelope.ts';
 import {
   dbmOfVolts,
   voltsOfDbm,
   wattsOfDbm,
   wattsOfVolts,
 } from '../../src/engine/quantity/power.ts';
-import {
-  heat,
-  sinkNeeded,
-  speechEnvelope,
-  thermalResistance,
-} from '../../src/engine/stages/transmit/heat.ts';
+import { heat, sinkNeeded, thermalResistance } from '../../src/engine/stages/transmit/heat.ts';
 import { levelPlan, mismatchLoss } from '../../src/engine/stages/transmit/levelPlan.ts';
 import { powerStage } from '../../src/engine/stages/transmit/powerStage.ts';
 

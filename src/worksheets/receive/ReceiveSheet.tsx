@@ -1,7 +1,6 @@
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read } from '../bound/Write.tsx';
 import { Audio } from './Audio.tsx';
-import { Current } from './Current.tsx';
 import { Limit } from './Limit.tsx';
 import { Noise } from './Noise.tsx';
 import { Sets } from './Sets.tsx';
@@ -23,7 +22,6 @@ export function ReceiveSheet() {
       <Limit />
       <Audio />
       <Noise />
-      <Current />
     </SheetFrame>
   );
 }

@@ -4,6 +4,7 @@ import type { filterFields } from '../filter/fields.ts';
 import type { outputFields } from '../output/fields.ts';
 import type { planFields } from '../plan/fields.ts';
 import type { receiveFields } from '../receive/fields.ts';
+import type { supplyFields } from '../supply/fields.ts';
 import type { transmitFields } from '../transmit/fields.ts';
 import type { benchFields } from './fields.ts';
 import type { benchReads } from './reads.ts';
@@ -16,6 +17,7 @@ export type BenchSeen = Seen<
   | typeof transmitFields
   | typeof outputFields
   | typeof receiveFields
+  | typeof supplyFields
   | typeof benchFields,
   typeof benchReads
 >;

@@ -4,6 +4,7 @@ import { filterFields } from '../filter/fields.ts';
 import { outputFields } from '../output/fields.ts';
 import { planFields } from '../plan/fields.ts';
 import { receiveFields } from '../receive/fields.ts';
+import { supplyFields } from '../supply/fields.ts';
 import { transmitFields } from '../transmit/fields.ts';
 import { benchFields } from './fields.ts';
 import { benchReads } from './reads.ts';
@@ -12,7 +13,15 @@ import { benchWorkings } from './workings.ts';
 
 export const bench = stage({
   fields: benchFields,
-  after: [planFields, filterFields, carrierFields, transmitFields, outputFields, receiveFields],
+  after: [
+    planFields,
+    filterFields,
+    carrierFields,
+    transmitFields,
+    outputFields,
+    receiveFields,
+    supplyFields,
+  ],
   reads: benchReads,
   work: workBench,
   workings: benchWorkings,

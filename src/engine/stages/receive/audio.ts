@@ -25,7 +25,3 @@ export function mostAudio(chip: AudioChip, supply: number, speaker: number): num
 export function worstAudioHeat(chip: AudioChip, supply: number, speaker: number): number {
   return supply ** 2 / (2 * Math.PI ** 2 * speaker) + supply * chip.idle;
 }
-
-/** Mean supply current (A) of that stage when it gives a tone of so much power (W): Ipk/π. */
-export const audioCurrent = (power: number, speaker: number): number =>
-  Math.sqrt((2 * power) / speaker) / Math.PI;

@@ -31,8 +31,6 @@ type AudioKey =
   | 'audioVoltage'
   | 'speakerMost'
   | 'chipHeat'
-  | 'current'
-  | 'currentListening'
   | 'loudness.report'
   | 'loudness.level'
   | 'loudness.antennaVolts'
@@ -40,7 +38,7 @@ type AudioKey =
   | 'loudness.speaker'
   | 'loudness.needed';
 
-/** From the detector to the speaker: gain, loudness, current. */
+/** From the detector to the speaker: gain, loudness. */
 export const audioWorkings: Pick<StageWorkings<typeof receiveFields>, AudioKey> = {
   detectorVolts: {
     says: 'S9 raised by the gain up to here, as a voltage across the detector’s impedance.',
@@ -118,28 +116,6 @@ export const audioWorkings: Pick<StageWorkings<typeof receiveFields>, AudioKey> 
     },
     source: 'closed form',
   }),
-  current: (look) => ({
-    says: 'Both amplifiers, carrier oscillator, preamplifier and the chip at rest.',
-    formula: '2 * I_E + I_osc + I_pre + I_q_chip',
-    where: {
-      I_E: 'transmit.amplifierStanding',
-      I_osc: 'receive.oscillatorCurrent',
-      I_pre: 'receive.preampCurrent',
-      I_q_chip: chipIdle(look),
-    },
-    source: 'Kirchhoff’s current law',
-  }),
-  currentListening: {
-    says: 'A class-B stage draws a πth of the speaker’s peak current on top.',
-    formula: 'I_rx + sqrt(2 * min(P_ls, P_af) / R_sp) / pi',
-    where: {
-      I_rx: 'receive.current',
-      P_ls: 'receive.listening',
-      P_af: 'receive.speakerMost',
-      R_sp: 'receive.speaker',
-    },
-    source: 'closed form: mean of half a sine',
-  },
   'loudness.report': {
     says: 'From S1 to S9, and 10 to 40 dB over.',
     rule: 'A fixed list.',

@@ -191,20 +191,6 @@ export const receiveFields = declare({
       digits: 2,
       help: 'With a tone of middling loudness, which heats more than a loud one.',
     }),
-    current: quantity({
-      label: 'Receive current, quiet',
-      symbol: 'I_rx',
-      unit: 'A',
-      digits: 2,
-      help: 'Of all stages at work on receive, volume down.',
-    }),
-    currentListening: quantity({
-      label: 'Receive current, listening',
-      symbol: 'I_rx_ls',
-      unit: 'A',
-      digits: 2,
-      help: 'At the comfortable loudness, as a steady tone.',
-    }),
     loudness: table({
       label: 'Loudness from S1 to S9 + 40 dB',
       help: 'Volume full up. The last column says how much audio gain it takes: less is set with the volume knob.',

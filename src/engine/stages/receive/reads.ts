@@ -7,7 +7,6 @@ export const receiveReads = {
   noiseBandwidth: 'filter.noiseBandwidth',
   amplifierGain: 'transmit.amplifierGain',
   amplifierNoise: 'transmit.amplifierNoise',
-  amplifierCurrent: 'transmit.amplifierStanding',
   detectorImpedance: 'transmit.modulatorImpedance',
   networkAllowed: 'transmit.network',
   networkLoss: 'output.loss?',
@@ -22,6 +21,4 @@ export const receiveReads = {
   audioSupply: 'receive.audioSupply?',
   speaker: 'receive.speaker',
   listening: 'receive.listening',
-  preampCurrent: 'receive.preampCurrent',
-  oscillatorCurrent: 'receive.oscillatorCurrent',
 } as const;

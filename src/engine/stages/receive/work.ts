@@ -8,7 +8,7 @@ import {
   voltageRatioOfDb,
 } from '../../quantity/decibel.ts';
 import { voltsOfDbm } from '../../quantity/power.ts';
-import { audioCurrent, CHIP_GAIN, mostAudio, worstAudioHeat } from './audio.ts';
+import { CHIP_GAIN, mostAudio, worstAudioHeat } from './audio.ts';
 import { receiveCautions } from './cautions.ts';
 import type { receiveFields } from './fields.ts';
 import { front } from './front.ts';
@@ -16,7 +16,7 @@ import { noiseRise, SIGNAL_FOR_TEN, spareLoss, thermalNoise } from './noise.ts';
 import type { ReceiveSeen } from './seen.ts';
 import { DB_PER_UNIT, S9, sReports } from './sReports.ts';
 
-/** The receiver from antenna to speaker: noise against the band's, gain, loudness, current. */
+/** The receiver from antenna to speaker: noise against the band's, gain, loudness. */
 export function workReceive(seen: ReceiveSeen): Work<typeof receiveFields> {
   const noise = workNoise(seen);
   const audio = workAudio(seen, noise.frontGain);
@@ -65,8 +65,6 @@ function workAudio(seen: ReceiveSeen, frontGain: number) {
   const audioGain = seen.preampGain + dbOfVoltageRatio(CHIP_GAIN[seen.chipGain]);
   const speakerMost = mostAudio(chip, audioVoltage, seen.speaker);
   const wanted = Math.sqrt(seen.listening * seen.speaker);
-  const current =
-    2 * seen.amplifierCurrent + seen.oscillatorCurrent + seen.preampCurrent + chip.idle;
   const loudness = sReports.map(({ report, level }) => {
     const detector = voltsOfDbm(level + frontGain, 'Vrms', seen.detectorImpedance);
     const unlimited = (detector * voltageRatioOfDb(audioGain)) ** 2 / seen.speaker;
@@ -86,8 +84,6 @@ function workAudio(seen: ReceiveSeen, frontGain: number) {
     audioVoltage,
     speakerMost,
     chipHeat: worstAudioHeat(chip, audioVoltage, seen.speaker),
-    current,
-    currentListening: current + audioCurrent(Math.min(seen.listening, speakerMost), seen.speaker),
     loudness,
   };
 }

@@ -1,3 +1,5 @@
+import { speechEnvelope } from '../../circuit/speechEnvelope.ts';
+
 /** Powers and temperatures of a final. W, A, V, K, K/W. */
 export interface HeatAsked {
   readonly supply: number;
@@ -10,12 +12,6 @@ export interface HeatAsked {
 
 /** Mean envelope of two equal tones over its peak: the mean of |cos|. */
 const TWO_TONE_ENVELOPE = 2 / Math.PI;
-
-/**
- * Mean envelope of speech over its peak, from its mean power over the peak's (fraction): that of
- * a Rayleigh-distributed envelope, √(πd)/2.
- */
-export const speechEnvelope = (mean: number): number => Math.sqrt(Math.PI * mean) / 2;
 
 /**
  * Supply current and heat of the final for a tone, two tones and speech. The current is taken to
