@@ -41,7 +41,7 @@ function picture(losses: Losses, mixes: readonly Mix[], nominal: number): CurveC
       .join(', ')}. Below, every winding runs out of reactance; above, the ferrite takes more.`,
     curves: [
       { x, y: losses.in61, label: name(0), ink: 'main', nameAt: 26, side: 'below' },
-      { x, y: losses.in43, label: name(1), ink: 'other', nameAt: 20, side: 'below' },
+      { x, y: losses.in43, label: name(1), ink: 'other', nameAt: 12, side: 'below' },
       { x, y: losses.in77, label: name(2), ink: 'reference', nameAt: 16, side: 'above' },
     ],
     x: { from: 0, to: 30, name: 'MHz', unit: 'MHz', step: 0.5 },
