@@ -177,7 +177,7 @@ describe('leads', () => {
     expect(results.leadDrop).toBeCloseTo(0.03234, 5);
     expect(results.leadShare).toBeCloseTo(0.0027, 4);
     expect(results.leadOutcome).toBe('holds');
-    expect(results.leadWords).toBe('0.5 mm² or more.');
+    expect(results.leadWords).toMatch(/^0\.5\smm² or more\.$/);
   });
 
   test('long thin leads are found out, and leads weaker than their fuse', () => {
