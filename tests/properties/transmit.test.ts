@@ -22,6 +22,8 @@ const seen: fc.Arbitrary<TransmitSeen> = fc
     endsLoad: fc.option(fc.double({ min: 10, max: 5000, noNaN: true }), { nil: null }),
     filterLoss: fc.double({ min: 0.1, max: 20, noNaN: true }),
     attenuation: fc.double({ min: 0, max: 60, noNaN: true }),
+    carrierFrequency: fc.option(fc.double({ min: 1e5, max: 1e8, noNaN: true }), { nil: null }),
+    suppression1k: fc.option(fc.double({ min: 0, max: 100, noNaN: true }), { nil: null }),
     suppressionWorst: fc.double({ min: 0, max: 100, noNaN: true }),
   })
   .map(

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import { transistors } from '../../src/engine/data/devices.ts';
 import { withEntry } from '../../src/engine/rig/document.ts';
 import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
 import { examples } from '../../src/engine/rig/examples.ts';
 import { stages } from '../../src/engine/rig/stages.ts';
 import { valueAt } from '../../src/engine/rig/worked.ts';
-import { smallCard } from '../../src/engine/stages/transmit/smallCard.ts';
+import { soundCard } from '../../src/engine/stages/transmit/smallCard.ts';
 import { modelLine } from './nodalCards.ts';
 import { simulateAc, simulateReal, value } from './simulator.ts';
 
@@ -16,7 +17,10 @@ const worked = createEvaluator(stages)(rig);
 const figure = (path: string) => Number(valueAt(worked, path));
 const { frequency: f, supply } = { frequency: figure('plan.nominal'), supply: 12 };
 
-const models = [modelLine('small', smallCard('n2222')), modelLine('speech', smallCard('c548'))];
+const models = [
+  modelLine('small', soundCard(transistors.n2222)),
+  modelLine('speech', soundCard(transistors.c548)),
+];
 
 /** Both halves of the two-way amplifier with the sheet's typical values, written by hand. */
 const twoWay = `
@@ -123,4 +127,36 @@ test('gain and input of the microphone amplifier of an example rig', async () =>
   const current = run.current('vin');
   const g = -(current.re[0] ?? 0);
   expect(figure('transmit.micLoad') * g).toBeCloseTo(1, 3);
+});
+
+// The same figures typed by hand as on the list must give the same stage.
+test('a transistor of one’s own with the figures of a listed one is that one', () => {
+  const { hfe, ft, cob, base, small } = transistors.n3904;
+  const typed: Record<string, string> = {
+    amplifierDevice: 'own',
+    ownSmallHfeLeast: String(hfe[0]),
+    ownSmallHfe: String(hfe[1]),
+    ownSmallHfeMost: String(small.hfeMost),
+    ownSmallTransit: String(ft),
+    ownSmallTransitAmps: String(small.ftAt[0]),
+    ownSmallTransitVolts: String(small.ftAt[1]),
+    ownSmallCob: String(cob),
+    ownSmallCobVolts: String(small.cobAt),
+    ownSmallCib: String(small.cib[0]),
+    ownSmallVbe: String(small.vbe[0]),
+    ownSmallVbeAmps: String(small.vbe[1]),
+    ownSmallEarly: String(small.early),
+    ownSmallBase: String(base),
+  };
+  const own = Object.entries(typed).reduce(
+    (r, [key, text]) => withEntry(r, `transmit.${key}`, text),
+    rig,
+  );
+  const listed = withEntry(rig, 'transmit.amplifierDevice', 'n3904');
+  const evaluate = createEvaluator(stages);
+  const [a, b] = [evaluate(own), evaluate(listed)];
+  for (const key of ['Gain', 'Input', 'Output', 'Noise', 'Clip', 'K']) {
+    const path = `transmit.amplifier${key}`;
+    expect(Number(valueAt(a, path)), key).toBeCloseTo(Number(valueAt(b, path)), 9);
+  }
 });

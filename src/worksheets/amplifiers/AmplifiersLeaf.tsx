@@ -4,6 +4,7 @@ import { Read } from '../bound/Write.tsx';
 import { Amplifiers } from './Amplifiers.tsx';
 import { Modulator } from './Modulator.tsx';
 import { OperatingPoints } from './OperatingPoints.tsx';
+import { OwnTransistor } from './OwnTransistor.tsx';
 import { Speech } from './Speech.tsx';
 
 /** The small stages, in the order of the signal. */
@@ -24,6 +25,7 @@ export function AmplifiersLeaf() {
       <Modulator />
       <Amplifiers />
       <OperatingPoints />
+      <OwnTransistor />
     </SheetFrame>
   );
 }

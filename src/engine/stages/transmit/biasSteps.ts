@@ -1,8 +1,8 @@
 import { SILICON } from '../../circuit/amplifier/transistorCard.ts';
-import { type TransistorKey, transistors } from '../../data/devices.ts';
 import type { Bound, Look } from '../../fields/workings.ts';
 import type { SmallName } from './smallBias.ts';
-import { smallCard } from './smallCard.ts';
+import { soundCard } from './smallCard.ts';
+import { deviceAt } from './smallDevice.ts';
 
 /** Path of the choice of a stage's transistor. */
 export const devicePath = (name: SmallName): string =>
@@ -30,9 +30,9 @@ export const resistorPaths = (look: Look, name: SmallName): Record<string, Bound
 
 /** The junction's exponential law at the row's temperature, from the row's V_BE, T_j and h_FE. */
 export function junctionSteps(look: Look, name: SmallName): Record<string, Bound> {
-  const key = (look(devicePath(name)) as TransistorKey | null) ?? 'n2222';
-  const card = smallCard(key);
-  const { small, source } = transistors[key];
+  const device = deviceAt(look, devicePath(name));
+  const card = soundCard(device);
+  const { small, source } = device;
   return {
     k_B: { value: 1.380649e-23, unit: 'J/K', says: 'Boltzmann’s constant, exact' },
     q_e: { value: 1.602176634e-19, unit: 'C', says: 'elementary charge, exact' },

@@ -1,9 +1,9 @@
-import { type TransistorKey, transistors } from '../../data/devices.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { biasForm, biasSteps, devicePath, junctionSteps, resistorPaths } from './biasSteps.ts';
 import type { transmitFields } from './fields.ts';
 import { COLDEST, HOTTEST, type SmallName, smallNames } from './smallBias.ts';
-import { smallCard } from './smallCard.ts';
+import { soundCard } from './smallCard.ts';
+import { deviceAt } from './smallDevice.ts';
 
 const source =
   'exponential junction with Early effect (Gummel & Poon, BSTJ 49, 1970, 827, forward half); Kirchhoff’s laws';
@@ -146,8 +146,7 @@ function listed(says: string): Working {
   return { says, rule: 'A fixed list.', where: {}, source: 'definition' };
 }
 
-const deviceOf = (look: Look, name: SmallName) =>
-  transistors[(look(devicePath(name)) as TransistorKey | null) ?? 'n2222'];
+const deviceOf = (look: Look, name: SmallName) => deviceAt(look, devicePath(name));
 
 /** Everything round the transistor from the row's own V_BE. */
 const rowSteps = (look: Look, name: SmallName): Record<string, Bound> => ({
@@ -203,9 +202,9 @@ const standing = (look: Look, name: SmallName): Working => ({
 
 /** Sheet capacitances at 0 V and the transit time, as numbers that the sheet's figures give. */
 function charges(look: Look, name: SmallName): Record<string, Bound> {
-  const key = (look(devicePath(name)) as TransistorKey | null) ?? 'n2222';
-  const card = smallCard(key);
-  const { small } = transistors[key];
+  const device = deviceOf(look, name);
+  const card = soundCard(device);
+  const { small } = device;
   return {
     C_je: {
       value: card.cje,
@@ -258,7 +257,7 @@ function model(look: Look, index: number, formula: string, says: string): Workin
 /** The depletion law on the side of its corner where the voltage is. */
 function layer(look: Look, index: number, capacitance: string, volts: 'V_BE' | 'V_BC'): string {
   const name = modelName(index);
-  const card = smallCard((look(devicePath(name)) as TransistorKey | null) ?? 'n2222');
+  const card = soundCard(deviceOf(look, name));
   const forward = volts === 'V_BE' && usual(look, name).vbe >= card.fc * card.vje;
   return forward
     ? `${capacitance} / (1 - F_J)^(1 + m_J) * (1 - F_J * (1 + m_J) + m_J * ${volts} / V_J)`

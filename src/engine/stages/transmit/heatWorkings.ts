@@ -1,7 +1,7 @@
-import { type TransistorKey, transistors } from '../../data/devices.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { transmitFields } from './fields.ts';
 import { ANTENNA_OFF, FREQUENCY_RATIO, type LimitKey, limitKeys } from './limitRows.ts';
+import { deviceAt } from './smallDevice.ts';
 
 const straight = 'The current rises in a straight line with the envelope from its standing value.';
 const balance = 'energy balance: direct power in, radio power out, the rest is heat';
@@ -195,7 +195,7 @@ const sinkOf = (look: Look, power: string): Working => ({
 
 /** The share of one limit that is used. */
 function usedOf(look: Look, key: LimitKey): Working {
-  const driver = transistors[look('transmit.driverDevice') as TransistorKey] ?? transistors.n2222;
+  const driver = deviceAt(look, 'transmit.driverDevice');
   const temperature = { T_ok: 'transmit.junctionAllowed', T_a: 'plan.ambient' } as const;
   const forms: Record<LimitKey, readonly [string, string, Record<string, Bound>]> = {
     voltage: [

@@ -3,6 +3,7 @@ import { driverInputs } from './driverInputs.ts';
 import { heatInputs } from './heatInputs.ts';
 import { micInputs } from './micInputs.ts';
 import { modulatorInputs } from './modulatorInputs.ts';
+import { ownSmallInputs } from './ownSmallInputs.ts';
 import { powerInputs } from './powerInputs.ts';
 import { speechInputs } from './speechInputs.ts';
 
@@ -13,6 +14,7 @@ export const transmitInputs = {
   ...micInputs,
   ...amplifierInputs,
   ...driverInputs,
+  ...ownSmallInputs,
   ...powerInputs,
   ...heatInputs,
 } as const;

@@ -1,10 +1,10 @@
-import { transistors } from '../../data/devices.ts';
 import type { RowOf } from '../../fields/kinds.ts';
 import { format } from '../../quantity/format.ts';
 import type { Unit } from '../../quantity/units.ts';
 import type { FinalFigures } from './finalFigures.ts';
 import type { heatResults } from './heatFields.ts';
 import type { TransmitSeen } from './seen.ts';
+import { smallDevice } from './smallDevice.ts';
 
 type Row = RowOf<typeof heatResults.limits.columns>;
 
@@ -52,7 +52,7 @@ export function limitRows(
     readonly currentGainThere: number;
   },
 ): Row[] {
-  const driver = transistors[seen.driverDevice];
+  const driver = smallDevice(seen.driverDevice, seen);
   const rise = stands.driverStanding * seen.supply * driver.toAmbient;
   const figures: Record<LimitKey, readonly [number, number, Unit]> = {
     voltage: [2 * seen.supply - seen.saturation, final.limitVce, 'V'],

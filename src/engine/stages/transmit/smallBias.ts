@@ -7,10 +7,10 @@ import { biasOf } from '../../circuit/amplifier/commonEmitter.ts';
 import { followerBias } from '../../circuit/amplifier/emitterFollower.ts';
 import { type HybridPi, hybridPi } from '../../circuit/amplifier/hybridPi.ts';
 import { cardAt, type TransistorCard } from '../../circuit/amplifier/transistorCard.ts';
-import { type TransistorKey, transistors } from '../../data/devices.ts';
 import type { RowOf } from '../../fields/kinds.ts';
 import type { TransmitSeen } from './seen.ts';
-import { smallCard } from './smallCard.ts';
+import { soundCard } from './smallCard.ts';
+import { type SmallKey, smallDevice } from './smallDevice.ts';
 import type { smallResults } from './smallFields.ts';
 import { amplifierParts, driverParts, followerParts, micParts } from './smallParts.ts';
 
@@ -69,13 +69,14 @@ export const smallBias = (seen: TransmitSeen): Readonly<Record<SmallName, AtRest
 function atRest(
   seen: TransmitSeen,
   name: SmallName,
-  key: TransistorKey,
+  key: SmallKey,
   resistors: BiasResistors,
   measured: number | null,
 ): AtRest {
   const stage = smallWords[name];
-  const card = smallCard(key);
-  const { hfe, small } = transistors[key];
+  const device = smallDevice(key, seen);
+  const card = soundCard(device);
+  const { hfe, small } = device;
   const at = (bf: number, temperature: number, known: number | null) =>
     biasPoint(resistors, cardAt({ ...card, bf }, temperature), temperature, known);
   const usual = at(hfe[1], seen.ambient, measured);

@@ -1,12 +1,15 @@
 import { cardFromSheet } from '../../circuit/amplifier/cardFromSheet.ts';
 import type { TransistorCard } from '../../circuit/amplifier/transistorCard.ts';
-import { type TransistorKey, transistors } from '../../data/devices.ts';
+import type { Transistor } from '../../data/devices.ts';
 
-/** The model card of a transistor on the list, with the current gain that is usual for it. */
-export function smallCard(key: TransistorKey): TransistorCard {
-  const known = cards.get(key);
-  if (known) return known;
-  const { hfe, ft, cob, base, small } = transistors[key];
+/**
+ * The model card of a transistor, with the current gain that is usual for it; null where its figures
+ * contradict each other.
+ */
+export function smallCard(device: Transistor): TransistorCard | null {
+  const known = cards.get(device);
+  if (known !== undefined) return known;
+  const { hfe, ft, cob, base, small } = device;
   const card = cardFromSheet({
     hfe: hfe[1],
     vbe: small.vbe,
@@ -16,9 +19,15 @@ export function smallCard(key: TransistorKey): TransistorCard {
     early: small.early,
     base,
   });
-  if (!card) throw new Error(`figures of ${key} contradict each other`);
-  cards.set(key, card);
+  cards.set(device, card);
   return card;
 }
 
-const cards = new Map<TransistorKey, TransistorCard>();
+/** The same where it is known to be one. */
+export function soundCard(device: Transistor): TransistorCard {
+  const card = smallCard(device);
+  if (!card) throw new Error(`figures of ${device.name} contradict each other`);
+  return card;
+}
+
+const cards = new WeakMap<Transistor, TransistorCard | null>();

@@ -9,8 +9,10 @@ import { driverInputs } from './driverInputs.ts';
 import { micInputs } from './micInputs.ts';
 import { nodeRows } from './nodeRows.ts';
 import { noiseRows } from './noiseRows.ts';
+import { ownSmallInputs } from './ownSmallInputs.ts';
 import type { TransmitSeen } from './seen.ts';
 import { type AtRest, smallBias, smallNames, smallWords } from './smallBias.ts';
+import { smallCard } from './smallCard.ts';
 import {
   noiseOfAmplifier,
   SCAN_FROM,
@@ -22,6 +24,7 @@ import {
   solveFollower,
   solveMic,
 } from './smallCircuits.ts';
+import { smallDevice } from './smallDevice.ts';
 
 /**
  * The small stages in the transmitter's order, each between what really stands beside it. The last
@@ -39,10 +42,11 @@ let last: { readonly seen: TransmitSeen; readonly figures: ReturnType<typeof fig
 
 /** All that the small stages depend on. */
 const smallKeys = [
-  ...(Object.keys({ ...micInputs, ...amplifierInputs, ...driverInputs }) as (
+  ...(Object.keys({ ...micInputs, ...amplifierInputs, ...driverInputs, ...ownSmallInputs }) as (
     | keyof typeof micInputs
     | keyof typeof amplifierInputs
     | keyof typeof driverInputs
+    | keyof typeof ownSmallInputs
   )[]),
   'micInput',
   'micCurrent',
@@ -54,6 +58,8 @@ const smallKeys = [
 ] as const;
 
 function figuresOf(seen: TransmitSeen) {
+  const contradiction = contradicts(seen);
+  if (contradiction) return { stop: contradiction };
   const bias = smallBias(seen);
   const stop = notAtWork(bias);
   if (stop) return { stop };
@@ -179,6 +185,27 @@ function notAtWork(bias: ReturnType<typeof smallBias>): Problem | null {
     }
   }
   return null;
+}
+
+/** The user's own transistor, where it is used and can't be. */
+function contradicts(seen: TransmitSeen): Problem | null {
+  if (![seen.micDevice, seen.amplifierDevice, seen.driverDevice].includes('own')) return null;
+  const field = 'transmit.ownSmallTransit';
+  if (seen.ownSmallHfeLeast > seen.ownSmallHfe || seen.ownSmallHfe > seen.ownSmallHfeMost) {
+    return {
+      field: 'transmit.ownSmallHfe',
+      weight: 'stops',
+      says: 'Your own transistor: the usual current gain must lie between the least and the most.',
+      try: 'Least, usual and most in this order, as the data sheet has them.',
+    };
+  }
+  if (smallCard(smallDevice('own', seen))) return null;
+  return {
+    field,
+    weight: 'stops',
+    says: 'Your own transistor: the capacitances alone would keep fT lower than that at this current.',
+    try: 'fT at the current that the sheet measures it at, or smaller capacitances.',
+  };
 }
 
 /** Below these a stage isn't one: V, A. Common practice, no source. */

@@ -6,6 +6,7 @@ export const smallTransistors = {
   n3904: transistors.n3904.name,
   c548: transistors.c548.name,
   d139: transistors.d139.name,
+  own: 'My own',
 } as const;
 
 /** Transistors offered for the final. */
