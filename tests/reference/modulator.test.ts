@@ -160,3 +160,13 @@ test('a trimmer takes the diodes’ difference out as far as it reaches', () => 
   expect(fromDiodes).toBeGreaterThan(fromStep);
   expect(leak(pair, 0.01, 20e-3, 0).balance).toBeCloseTo(leak(pair, 0.01, 0, 0).balance, 9);
 });
+
+test('a carrier just above the knee makes figures, and the more loss the less it is', () => {
+  const lossAt = (emf: number) => {
+    const { knee, deadLoss, onLoss } = switched({ ...pairOf('turns', emf, 233), trimmer: 50 });
+    expect(knee).toBeLessThanOrEqual(silicon.knee);
+    return deadLoss + onLoss;
+  };
+  expect(lossAt(0.6325)).toBeGreaterThan(lossAt(0.8));
+  expect(lossAt(0.8)).toBeGreaterThan(lossAt(1.4));
+});

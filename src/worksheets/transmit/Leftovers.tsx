@@ -35,6 +35,7 @@ export function Leftovers() {
       <Rows
         of="transmit.chain"
         caption="Carried along, with one tone at full power"
+        narrow="scroll"
         columns={['point', 'level', 'carrier', 'opposite', 'oppositeWorst']}
       />
     </Section>

@@ -63,6 +63,7 @@ export function Levels() {
         <Rows
           of="transmit.chain"
           caption="Wanted for full power, and as built"
+          narrow="scroll"
           columns={['point', 'level', 'vpp', 'forward', 'forwardVpp', 'clip', 'headroom']}
         />
       </Section>

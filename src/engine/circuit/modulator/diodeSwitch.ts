@@ -66,7 +66,8 @@ export function diodeSwitch(pair: DiodePair): DiodeSwitch | null {
   const lowered = ((action === 'turns' ? 2 : 1) * acrossWindings(pair)) / branch;
   const [a, b] = [lowered / (2 * Math.PI * emf), 1 - lowered / 2];
   const c = pair.knee - (lowered * emf) / Math.PI;
-  const knee = c > 0 ? (2 * c) / (b + Math.sqrt(b * b + 4 * a * c)) : 0;
+  // Hardly above the knee the second order is too coarse: nothing can raise the knee.
+  const knee = c > 0 ? Math.min(pair.knee, (2 * c) / (b + Math.sqrt(b * b + 4 * a * c))) : 0;
   const dead = Math.asin(knee / emf);
   const open = Math.PI - 2 * dead;
   const mean = ((2 * emf * Math.cos(dead)) / open - knee) / branch;

@@ -14,27 +14,29 @@ export const modulatorWorkings: Pick<
   StageWorkings<typeof transmitFields>,
   keyof typeof modulatorResults
 > = {
-  modulatorKnee: (look) => ({
-    says: 'The windings hold no direct voltage: the mean of the rectified carrier lowers the diode’s own knee.',
-    formula:
-      look('transmit.modulatorKnee') === 0
+  modulatorKnee: (look) => {
+    const nothing = look('transmit.modulatorKnee') === 0;
+    return {
+      says: 'The windings hold no direct voltage: the mean of the rectified carrier lowers the diode’s own knee.',
+      formula: nothing
         ? '0 * V_D0'
-        : '2 * c_u / (b_u + sqrt(b_u^2 + 2 * rho * c_u / (pi * E_LO)))',
-    where: {
-      ...branchSteps(look),
-      ...(look('transmit.modulatorKnee') === 0
-        ? {}
-        : {
-            c_u: {
-              formula: 'V_D0 - rho * E_LO / pi',
-              unit: 'V',
-              says: 'the diode’s knee less the bias by a carrier without gaps',
-            },
-            b_u: { formula: '1 - rho / 2', unit: '1', says: 'what the gaps take off that bias' },
-          }),
-    },
-    source: fourier,
-  }),
+        : 'min(V_D0, 2 * c_u / (b_u + sqrt(b_u^2 + 2 * rho * c_u / (pi * E_LO))))',
+      where: {
+        ...branchSteps(look),
+        ...(nothing
+          ? {}
+          : {
+              c_u: {
+                formula: 'V_D0 - rho * E_LO / pi',
+                unit: 'V',
+                says: 'the diode’s knee less the bias by a carrier without gaps',
+              },
+              b_u: { formula: '1 - rho / 2', unit: '1', says: 'what the gaps take off that bias' },
+            }),
+      },
+      source: fourier,
+    };
+  },
   modulatorOn: (look) => ({
     says: 'The slope of the diode’s law at the mean current while it conducts, and its series resistance.',
     formula: 'n_D * V_T / I_D + R_D',
