@@ -46,6 +46,7 @@ const elsewhere: Readonly<Record<string, Readonly<Record<string, readonly string
       'follower',
       'audio',
       'modulator',
+      'balance',
       'carrierDrive',
       'conversion',
       'null',
