@@ -47,7 +47,7 @@ function picture({ amplifier, driver }: Stability, nominal: number): CurveChartP
       format: (at) => String(Number((10 ** at).toPrecision(2))),
     },
     y: { from: 0, to: MOST, name: 'K', unit: '', decimals: 2 },
-    flats: [{ at: 1, label: 'K = 1: above it nothing oscillates', side: 'below' }],
+    flats: [{ at: 1, label: 'K = 1', side: 'below' }],
     uprights: [{ at: Math.log10(nominal / MHZ), label: 'operating frequency', kind: 'live' }],
     tall: 15,
   };
@@ -55,11 +55,18 @@ function picture({ amplifier, driver }: Stability, nominal: number): CurveChartP
 
 /** Where a stage could oscillate, in words. */
 function wordsFor(name: string, { frequency, k }: Scan): string {
-  const low = frequency.filter((_, i) => (k[i] ?? 0) < 1);
-  const [first] = low;
-  const last = low.at(-1);
-  if (first === undefined || last === undefined) return `${name}: K above 1 everywhere.`;
-  const from = format(first, 'Hz', 2);
-  const to = format(last, 'Hz', 2);
-  return `${name}: K below 1 ${from === to ? `at ${from}` : `between ${from} and ${to}`}.`;
+  const ranges: [number, number][] = [];
+  frequency.forEach((hz, i) => {
+    if ((k[i] ?? 0) >= 1) return;
+    const last = ranges.at(-1);
+    if (last && i > 0 && last[1] === frequency[i - 1]) last[1] = hz;
+    else ranges.push([hz, hz]);
+  });
+  if (ranges.length === 0) return `${name}: K above 1 everywhere.`;
+  const said = ranges.map(([from, to]) =>
+    from === to
+      ? `at ${format(from, 'Hz', 2)}`
+      : `from ${format(from, 'Hz', 2)} to ${format(to, 'Hz', 2)}`,
+  );
+  return `${name}: K below 1 ${said.join(' and ')}.`;
 }
