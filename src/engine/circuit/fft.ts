@@ -1,3 +1,19 @@
+/** Sines and cosines of a whole turn, by the number of points: worked out once for each size. */
+const turns = new Map<number, Float64Array>();
+
+function turnOf(n: number): Float64Array {
+  const kept = turns.get(n);
+  if (kept) return kept;
+  const turn = new Float64Array(n);
+  for (let k = 0; k < n / 2; k += 1) {
+    const angle = (2 * Math.PI * k) / n;
+    turn[2 * k] = Math.cos(angle);
+    turn[2 * k + 1] = Math.sin(angle);
+  }
+  turns.set(n, turn);
+  return turn;
+}
+
 /**
  * Discrete Fourier transform in place, X[k] = Σ x[n]·e^(∓j2πkn/N), not scaled.
  *
@@ -7,6 +23,8 @@
  */
 export function fft(re: Float64Array, im: Float64Array, inverse = false): void {
   const n = re.length;
+  const turn = turnOf(n);
+  const sign = inverse ? 1 : -1;
   // Into the order of the bits turned round.
   for (let i = 1, j = 0; i < n; i += 1) {
     let bit = n >> 1;
@@ -19,11 +37,12 @@ export function fft(re: Float64Array, im: Float64Array, inverse = false): void {
   }
   for (let size = 2; size <= n; size *= 2) {
     const half = size / 2;
-    for (let k = 0; k < half; k += 1) {
-      const angle = ((inverse ? 2 : -2) * Math.PI * k) / size;
-      const c = Math.cos(angle);
-      const s = Math.sin(angle);
-      for (let a = k; a < n; a += size) {
+    const step = (2 * n) / size;
+    for (let from = 0; from < n; from += size) {
+      for (let k = 0, at = 0; k < half; k += 1, at += step) {
+        const c = turn[at] as number;
+        const s = sign * (turn[at + 1] as number);
+        const a = from + k;
         const b = a + half;
         const br = re[b] as number;
         const bi = im[b] as number;
