@@ -22,10 +22,11 @@ export const ChoicePicture = memo(function ChoicePicture({ answer }: { answer: S
       return { ...dot, kind: place === 1 ? 'marked' : 'placed', text: String(place) };
     });
     const ys = [...dots.map(({ y }) => y), wanted];
+    const fewest = Math.min(1, ...dots.map(({ x }) => x));
     const most = Math.max(4, ...dots.map(({ x }) => x));
     return {
       dots,
-      x: { from: 0.5, to: most + 0.7, name: 'parts' },
+      x: { from: fewest - 0.6, to: most + 1.4, name: 'parts' },
       y: {
         from: Math.floor((Math.min(0, ...ys) - 3) / 5) * 5,
         to: Math.ceil((Math.max(...ys) + 3) / 5) * 5,
