@@ -3,7 +3,7 @@ import { toroidCapacitance } from '../toroidCapacitance.ts';
 import { proximityRise, skinRise, wireResistance } from '../wireLoss.ts';
 
 /** Share of a toroid's circumference that a winding is spread over. */
-const SPREAD = 11 / 12;
+export const SPREAD = 11 / 12;
 
 /** What has to be known of a toroid to wind a tuned coil on it. */
 export interface ToroidCore {
@@ -20,18 +20,28 @@ export interface ToroidCore {
   };
 }
 
-/** A coil as it comes out of whole turns. */
+/** Enamelled wire: copper, and over the enamel, m. */
+export interface WireSize {
+  readonly bare: number;
+  readonly overall: number;
+}
+
+/** A coil as it comes out of whole turns, on a core or on air. */
 export interface ToroidCoil {
   readonly turns: number;
-  /** A_L·N², H. */
+  /** H; on a core A_L·N². */
   readonly l: number;
   /** Wire, tails included, m. */
   readonly length: number;
+  /** For direct current, Ω. */
+  readonly resistanceDc: number;
   /** At the frequency, skin effect and neighbours included, Ω. */
   readonly resistance: number;
   readonly q: number;
   /** F */
   readonly selfCapacitance: number;
+  /** Where inductance and self-capacitance resonate, Hz. */
+  readonly resonance: number;
 }
 
 /** Whole turns that come nearest to an inductance, H, on a core with A_L, H. */
@@ -49,7 +59,7 @@ export const wholeTurns = (l: number, al: number): number =>
 export function toroidCoil(
   turns: number,
   core: ToroidCore,
-  wire: { readonly bare: number; readonly overall: number },
+  wire: WireSize,
   tail: number,
   frequency: number,
 ): ToroidCoil {
@@ -57,19 +67,22 @@ export function toroidCoil(
   const length = wireLength(size, wire.overall, turns, tail);
   const mean = (Math.PI * (size.outer + size.inner)) / 2;
   const pitchShare = Math.min(1, (turns * wire.bare) / (mean * SPREAD));
-  const resistance =
-    wireResistance(length, wire.bare) * skinRise(wire.bare, frequency) * proximityRise(pitchShare);
+  const resistanceDc = wireResistance(length, wire.bare);
+  const resistance = resistanceDc * skinRise(wire.bare, frequency) * proximityRise(pitchShare);
   const l = al * turns ** 2;
+  const selfCapacitance = toroidCapacitance(
+    wireLength(size, wire.overall, 1, 0),
+    wire.bare,
+    wire.overall,
+  );
   return {
     turns,
     l,
     length,
+    resistanceDc,
     resistance,
     q: 1 / (resistance / (2 * Math.PI * frequency * l) + 1 / (coreQ ?? Number.POSITIVE_INFINITY)),
-    selfCapacitance: toroidCapacitance(
-      wireLength(size, wire.overall, 1, 0),
-      wire.bare,
-      wire.overall,
-    ),
+    selfCapacitance,
+    resonance: 1 / (2 * Math.PI * Math.sqrt(l * selfCapacitance)),
   };
 }
