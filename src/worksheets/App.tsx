@@ -11,6 +11,7 @@ import { BenchSheet } from './bench/BenchSheet.tsx';
 import { CarrierSheet } from './carrier/CarrierSheet.tsx';
 import { CompareLeaf } from './compare/CompareLeaf.tsx';
 import { ConvertLeaf } from './convert/ConvertLeaf.tsx';
+import { CoresLeaf } from './cores/CoresLeaf.tsx';
 import { DayLeaf } from './day/DayLeaf.tsx';
 import { DriftLeaf } from './drift/DriftLeaf.tsx';
 import { EndsLeaf } from './ends/EndsLeaf.tsx';
@@ -65,6 +66,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   mismatch: MismatchLeaf,
   windings: WindingsSheet,
   transformers: TransformersLeaf,
+  cores: CoresLeaf,
   receive: ReceiveSheet,
   path: PathSheet,
   antenna: AntennaLeaf,

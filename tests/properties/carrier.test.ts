@@ -6,8 +6,8 @@ import {
   reactanceAt,
 } from '../../src/engine/circuit/colpitts.ts';
 import { reach } from '../../src/engine/circuit/pullingReach.ts';
-import { seriesPart } from '../../src/engine/stages/carrier/seriesPart.ts';
 import { trimming } from '../../src/engine/data/trimmers.ts';
+import { seriesPart } from '../../src/engine/stages/carrier/seriesPart.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

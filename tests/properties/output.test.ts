@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cosinePulse } from '../../src/engine/circuit/conduction.ts';
 import { TURNS_TOLERANCE, turnsRatio } from '../../src/engine/circuit/turnsRatio.ts';
+import { shelfOf } from '../../src/engine/stages/cores/shelf.ts';
 import { outputFields } from '../../src/engine/stages/output/fields.ts';
 import type { OutputSeen } from '../../src/engine/stages/output/seen.ts';
 import { workOutput } from '../../src/engine/stages/output/work.ts';
@@ -17,6 +18,7 @@ const seen: fc.Arbitrary<OutputSeen> = fc
     rules: fc.constantFrom('itu', 'us', 'usBefore2003', 'cept', 'own'),
     ownLimit: between(20, 100),
     ownRows: fc.constant(null),
+    shelf: fc.constant(shelfOf({ coilCore: 'auto', wire: 'metric', tail: 0.04 }, 7.2e6, [])),
     collectorLoad: between(0.5, 5000),
     angle: fc.double({ min: 1, max: 2 * Math.PI, noNaN: true }),
     outputImpedance: fc.option(between(5, 1e4)),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cores } from '../../src/engine/data/cores.ts';
 import { wires } from '../../src/engine/data/wires.ts';
+import { shelfOf } from '../../src/engine/stages/cores/shelf.ts';
 import type { WindingsSeen } from '../../src/engine/stages/windings/seen.ts';
 import { workWindings } from '../../src/engine/stages/windings/work.ts';
 
@@ -15,6 +16,7 @@ const coil = fc.record({
   l: between(20e-9, 50e-6),
   current: between(0.01, 3),
   voltage: between(0.1, 500),
+  own: fc.option(between(20e-9, 50e-6)),
 });
 
 const seen: fc.Arbitrary<WindingsSeen> = fc
@@ -52,13 +54,17 @@ const seen: fc.Arbitrary<WindingsSeen> = fc
     coilCore: keys('iron'),
     wire: fc.constantFrom('metric', 'awg', ...wires.map(({ title }) => title)),
     tail: between(0.001, 0.5),
+    former: between(2e-3, 0.2),
+    airWire: between(0.1e-3, 5e-3),
+    airPitch: between(1.05, 5),
     reactanceTimes: between(1, 20),
     transformerCore: keys('ferrite'),
     modulatorCore: keys('ferrite'),
     modulatorTurns: fc.option(fc.integer({ min: 1, max: 40 })),
   })
-  .map(({ small, large, ...rest }) => ({
+  .map(({ small, large, coilCore, ...rest }) => ({
     ...rest,
+    shelf: shelfOf({ coilCore, wire: rest.wire, tail: rest.tail }, rest.nominal, []),
     transformerPrimary: small,
     transformerSecondary: large,
     transformerRatio: large / small,

@@ -3,6 +3,7 @@ import { cosinePulse } from '../../src/engine/circuit/conduction.ts';
 import { ladderTransfer } from '../../src/engine/circuit/ladderTransfer.ts';
 import { toroidCoil, wholeTurns } from '../../src/engine/circuit/winding/toroidCoil.ts';
 import { cores } from '../../src/engine/data/cores.ts';
+import { shelfOf } from '../../src/engine/stages/cores/shelf.ts';
 import type { OutputSeen } from '../../src/engine/stages/output/seen.ts';
 import { workOutput } from '../../src/engine/stages/output/work.ts';
 import { simulateAc, value } from './simulator.ts';
@@ -15,6 +16,7 @@ const base: OutputSeen = {
   rules: 'itu',
   ownLimit: 50,
   ownRows: null,
+  shelf: shelfOf({ coilCore: 'auto', wire: 'metric', tail: 0.04 }, 7.2e6, []),
   collectorLoad: 27,
   fundamental: 0.407,
   harmonicCurrents: [...Array(11).keys()].map(

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { workWindings } from '../../src/engine/stages/windings/work.ts';
-import { windingsRig as base } from './windingsRig.ts';
+import { windingsRig as base, shelfFor } from './windingsRig.ts';
 
 describe('coils', () => {
   // Source: published 40 m low-pass on T37-6: 1.38 µH 21 turns, 1.70 µH 24 turns.
   test('a published low-pass', () => {
-    const { coils } = workWindings({ ...base, coilCore: 'T37-6' }).results;
+    const { coils } = workWindings({ ...base, shelf: shelfFor('T37-6') }).results;
     expect(coils?.map(({ turns }) => turns)).toEqual([21, 24]);
   });
 
@@ -19,8 +19,8 @@ describe('coils', () => {
     const l = 4e-9 * turns ** 2;
     const { coils } = workWindings({
       ...base,
-      coilCore: 'T37-2',
-      coils: [{ label: 'L1', l, current: 0.1, voltage: 1 }],
+      shelf: shelfFor('T37-2'),
+      coils: [{ label: 'L1', l, current: 0.1, voltage: 1, own: null }],
     }).results;
     const row = coils?.[0];
     expect(row?.turns).toBe(turns);
@@ -31,8 +31,8 @@ describe('coils', () => {
   test('19 turns on T50-2', () => {
     const { coils } = workWindings({
       ...base,
-      coilCore: 'T50-2',
-      coils: [{ label: 'L1', l: 1.77e-6, current: 0.1, voltage: 10 }],
+      shelf: shelfFor('T50-2'),
+      coils: [{ label: 'L1', l: 1.77e-6, current: 0.1, voltage: 10, own: null }],
     }).results;
     expect(coils?.[0]?.turns).toBe(19);
     expect((coils?.[0]?.lAt ?? 0) * 1e6).toBeCloseTo(1.77, 2);
@@ -42,8 +42,8 @@ describe('coils', () => {
   test('Q of twenty turns on T50-2 is of the right size', () => {
     const { coils } = workWindings({
       ...base,
-      coilCore: 'T50-2',
-      coils: [{ label: 'L1', l: 1.96e-6, current: 0.1, voltage: 10 }],
+      shelf: shelfFor('T50-2'),
+      coils: [{ label: 'L1', l: 1.96e-6, current: 0.1, voltage: 10, own: null }],
     }).results;
     expect(coils?.[0]?.q).toBeGreaterThan(150);
     expect(coils?.[0]?.q).toBeLessThan(300);
@@ -55,8 +55,8 @@ describe('coils', () => {
     const { coils } = workWindings({
       ...base,
       nominal: 7e6,
-      coilCore: 'T50-2',
-      coils: [{ label: 'L1', l: 4.9e-9 * 225, current: 0.1, voltage: 25 * Math.SQRT2 }],
+      shelf: shelfFor('T50-2'),
+      coils: [{ label: 'L1', l: 4.9e-9 * 225, current: 0.1, voltage: 25 * Math.SQRT2, own: null }],
     }).results;
     const gauss = (coils?.[0]?.flux ?? 0) / 1e-4;
     expect((gauss * 0.112) / 0.133).toBeCloseTo(40.3, 1);

@@ -1,12 +1,17 @@
+import { shelfOf } from '../../src/engine/stages/cores/shelf.ts';
 import type { WindingsSeen } from '../../src/engine/stages/windings/seen.ts';
+
+/** Cores and wire where one core is asked for. */
+export const shelfFor = (coilCore: string) =>
+  shelfOf({ coilCore, wire: 'metric', tail: 0.04 }, 7.2e6, []);
 
 /** What Windings is given of a rig of two watts on 40 m. */
 export const windingsRig: WindingsSeen = {
   nominal: 7.2e6,
   antenna: 50,
   coils: [
-    { label: 'L1', l: 1.38e-6, current: 0.26, voltage: 22 },
-    { label: 'L2', l: 1.7e-6, current: 0.26, voltage: 26 },
+    { label: 'L1', l: 1.38e-6, current: 0.26, voltage: 22, own: null },
+    { label: 'L2', l: 1.7e-6, current: 0.26, voltage: 26, own: null },
   ],
   coilQ: 150,
   transformerPrimary: 3,
@@ -22,9 +27,12 @@ export const windingsRig: WindingsSeen = {
   speechMean: 0.2,
   modulatorImpedance: 200,
   couplings: [{ place: 'Amplifier to filter', collector: 200, following: 448, turns: 0.668 }],
-  coilCore: 'auto',
+  shelf: shelfFor('auto'),
   wire: 'metric',
   tail: 0.04,
+  former: 10e-3,
+  airWire: 1e-3,
+  airPitch: 1.5,
   reactanceTimes: 4,
   transformerCore: 'auto',
   modulatorCore: 'auto',

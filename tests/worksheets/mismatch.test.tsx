@@ -23,7 +23,9 @@ describe('Mismatch', () => {
     if (!swr) throw new Error('no field');
     await user.clear(swr);
     await user.type(swr, '2.5');
-    expect(container.querySelector('.sentence')?.textContent).toMatch(/throws back 18\.4\s% \(was 11\.1\s%\)/);
+    expect(container.querySelector('.sentence')?.textContent).toMatch(
+      /throws back 18\.4\s% \(was 11\.1\s%\)/,
+    );
     expect(rows()).toHaveLength(6);
   });
 

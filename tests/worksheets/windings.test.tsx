@@ -24,8 +24,8 @@ describe('Windings', () => {
 
   test('keeps a wrong entry and says what was meant beside it', async () => {
     const { user, field, beside } = openSheet('windings');
-    await user.type(field('windings.tail'), '4k');
-    expect(field('windings.tail').value).toBe('4k');
-    expect(beside('windings.tail')).toMatch(/between 0\sm and 500\smm/);
+    await user.type(field('cores.tail'), '4k');
+    expect(field('cores.tail').value).toBe('4k');
+    expect(beside('cores.tail')).toMatch(/between 0\sm and 500\smm/);
   });
 });

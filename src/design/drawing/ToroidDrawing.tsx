@@ -13,25 +13,39 @@ interface ToroidDrawingProps {
   turns: readonly number[];
   /** Wires wound together as one bundle: their turns lie side by side. */
   bundle?: boolean;
+  /** Part of the ring that is wound, 0 to 1; all of it but the gap where none is said. */
+  share?: number;
+  /** Start and finish by name, the turns counted in the hole, the gap marked. */
+  told?: boolean;
 }
 
 /** Outer radius of the core in the picture's units, where the numbers stand, where the wires end. */
 const RADIUS = 66;
 const NUMBERS = 80;
 const TAIL = 84;
+/** Where the ends are named, and where the gap is marked. */
+const NAMES = 94;
+const MARK = 76;
 
 /**
  * A toroid from above with every turn to be counted: whole lines lie on the face that is seen,
- * broken ones pass beneath. Drawn to scale, so a full core looks full.
+ * broken ones pass beneath. Drawn to scale, so a full core looks full. The wire comes over the top,
+ * goes down through the hole and comes back up outside, clockwise.
  */
 export function ToroidDrawing(props: ToroidDrawingProps) {
-  const { label, outer, inner, wire, turns, bundle = false } = props;
+  const { label, outer, inner, wire, turns, bundle = false, share, told = false } = props;
   const hole = (RADIUS * inner) / outer;
   const width = Math.min(8, Math.max(1.4, (2 * RADIUS * wire) / outer));
   const [rim, edge] = [RADIUS + width / 2, hole - width / 2];
-  const windings = turnAngles(turns, bundle ? width / hole : null);
+  const windings = turnAngles(turns, bundle ? width / hole : null, share);
+  const [first] = windings;
   return (
-    <svg className="toroid" viewBox="-100 -100 200 200" role="img" aria-label={label}>
+    <svg
+      className="toroid"
+      viewBox={told ? '-100 -92 200 200' : '-100 -100 200 200'}
+      role="img"
+      aria-label={label}
+    >
       <path className="toroid__core" fillRule="evenodd" d={`${ring(RADIUS)}${ring(hole)}`} />
       {windings.map(({ key, at, end }) => (
         <g key={key} className={`toroid__winding toroid__winding--${key}`}>
@@ -51,16 +65,54 @@ export function ToroidDrawing(props: ToroidDrawingProps) {
           />
           {(!bundle || key === 1) &&
             at.map((angle, i) => (
-              <Numbered key={angle} number={i + 1} of={at.length} angle={angle} />
+              <Numbered key={angle} number={i + 1} of={at.length} angle={angle} wound={share} />
             ))}
         </g>
       ))}
+      {told && first && <Ends at={first.at} end={first.end} />}
+      {told && (
+        <text className="toroid__count" y="0.36em" textAnchor="middle">
+          {turns[0]}
+        </text>
+      )}
     </svg>
   );
 }
 
-function Numbered({ number, of, angle }: { number: number; of: number; angle: number }) {
-  const every = of <= 30 ? 1 : 5;
+/** Start and finish by name, and an arc along what stays free between them. */
+function Ends({ at, end }: { at: readonly number[]; end: number }) {
+  const start = (at[0] ?? 0) + 2 * Math.PI;
+  const free = start - end;
+  const [sx, sy] = point(NAMES, at[0] ?? 0).split(' ');
+  const [fx, fy] = point(NAMES, end).split(' ');
+  return (
+    <g className="toroid__ends">
+      {free > 0.3 && (
+        <path
+          d={`M${point(MARK, end + 0.09)}A${MARK} ${MARK} 0 ${free > Math.PI ? 1 : 0} 1 ${point(MARK, start - 0.09)}`}
+        />
+      )}
+      <text x={sx} y={sy} dx="-0.5" dy="0.5em" textAnchor="end">
+        start
+      </text>
+      <text x={fx} y={fy} dx="0.5" dy="0.5em" textAnchor="start">
+        finish
+      </text>
+    </g>
+  );
+}
+
+/** From so many turns on only every fifth is numbered; closer still when they are pushed together. */
+const CROWDED = 30;
+
+function Numbered(props: {
+  number: number;
+  of: number;
+  angle: number;
+  wound: number | undefined;
+}) {
+  const { number, of, angle, wound = 1 } = props;
+  const every = of <= CROWDED * wound ? 1 : 5;
   if (number % every !== 0 && number !== 1) return null;
   // The first turn's own tail stands where its number would.
   const [x, y] = point(number === 1 ? TAIL + 10 : NUMBERS, angle).split(' ');

@@ -5,6 +5,7 @@ import { bench } from '../stages/bench/stage.ts';
 import { carrier } from '../stages/carrier/stage.ts';
 import { compare } from '../stages/compare/stage.ts';
 import { convert } from '../stages/convert/stage.ts';
+import { cores } from '../stages/cores/stage.ts';
 import { drift } from '../stages/drift/stage.ts';
 import { ends } from '../stages/ends/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
@@ -42,6 +43,7 @@ export const stages: readonly Stage[] = [
   compare,
   transmit,
   ends,
+  cores,
   output,
   suggest,
   mismatch,

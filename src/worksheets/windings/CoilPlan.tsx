@@ -48,6 +48,7 @@ function planned(alike: readonly CoilRow[]): PlannedWinding[] {
           inner={core.size.inner}
           wire={row.overall ?? 0}
           turns={[row.turns]}
+          told
         />
       ),
     },

@@ -4,6 +4,7 @@ import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { Entry } from '../bound/Entry.tsx';
+import { Pasted } from '../bound/Pasted.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 import { CoilPlan } from './CoilPlan.tsx';
@@ -32,9 +33,9 @@ export function Coils() {
         }
       >
         <Fields>
-          <Entry of="windings.coilCore" form="list" />
-          <Entry of="windings.wire" form="list" />
-          <Entry of="windings.tail" />
+          <Entry of="cores.coilCore" form="list" />
+          <Entry of="cores.wire" form="list" />
+          <Entry of="cores.tail" />
         </Fields>
         <CoilPlan />
         <Figures>
@@ -58,6 +59,12 @@ export function Coils() {
           caption="What the meter should show"
           columns={['label', 'l', 'lBelow', 'lAt', 'lAbove', 'off']}
         />
+        <Rows
+          of="windings.coils"
+          caption="What to do then"
+          columns={['label', 'own', 'lLow', 'lHigh', 'lBunched', 'advice']}
+        />
+        <Pasted of="output.measured" files=".txt,text/plain" />
       </Section>
       <Section
         title="Are they good enough?"

@@ -1,3 +1,4 @@
+import { coresFields } from '../../stages/cores/fields.ts';
 import { outputFields } from '../../stages/output/fields.ts';
 import { outputReads } from '../../stages/output/reads.ts';
 import { planFields } from '../../stages/plan/fields.ts';
@@ -27,7 +28,7 @@ const {
 /** The simplest output network that keeps the rule. */
 export const suggestErrand = errand({
   key: 'suggest',
-  of: [planFields, transmitFields, outputFields, suggestFields],
+  of: [planFields, transmitFields, coresFields, outputFields, suggestFields],
   reads: {
     ...left,
     prefer: 'suggest.prefer',

@@ -95,6 +95,7 @@ function worked(
           l: exactL,
           current: amps,
           voltage: volts,
+          own: measured.get(label ?? '') ?? null,
         })),
       asWound: woundRows(parts),
       harmonics,

@@ -80,6 +80,10 @@ export const elementWorkings: Pick<
   'coils.l': (look, index) => exactWorking(look, coilAt(look, index)),
   'coils.current': (look, index) => fromElement(look, index, 'amps', 'Arms'),
   'coils.voltage': (look, index) => fromElement(look, index, 'volts', 'Vpk'),
+  'coils.own': (look, index) => {
+    const rows = (look('output.coils') ?? []) as readonly { readonly label: string }[];
+    return measured('L_m', measuredOf(look, rows[index]?.label) ?? 0, 'H');
+  },
 };
 
 function named(says: string): Working {

@@ -1,5 +1,5 @@
 import { bestPair, nearest, type Series } from '../../quantity/preferred.ts';
-import { type Wound, wind } from './coilStock.ts';
+import { type Stock, type Wound, wind } from './coilStock.ts';
 import type { Part } from './part.ts';
 
 /** How the parts are made. */
@@ -11,6 +11,8 @@ export interface FitAsked {
   readonly coilQ: number | null;
   readonly selfCapacitance: number | null;
   readonly capacitorQ: number;
+  /** Cores and wire to choose from. */
+  readonly shelf: Stock | null;
 }
 
 /** A part as it is built. */
@@ -31,6 +33,9 @@ export interface Fitted {
 
 /** Smallest single capacitor worth fitting as one of two, F. */
 const SMALLEST = 1e-12;
+
+/** Q of a coil that nothing is there to wind on. */
+const UNKNOWN_Q = 150;
 
 /** Less than this across a coil is nothing, F. */
 const NOTHING = 1e-16;
@@ -55,8 +60,8 @@ export function fitParts(
         out.push(capacitorOf(part, part.exact - own, asked, measured));
       return;
     }
-    const wound = wind(part.exact, asked.nominal, voltage);
-    const own = asked.selfCapacitance ?? wound.selfCapacitance;
+    const wound = wind(part.exact, asked.nominal, voltage, asked.shelf);
+    const own = asked.selfCapacitance ?? wound?.selfCapacitance ?? 0;
     const next = parts[k + 1];
     const capacitor = next?.kind === 'across' && next.exact - own >= NOTHING ? next : null;
     const across = capacitor
@@ -71,10 +76,10 @@ export function fitParts(
     out.push({
       part,
       wanted,
-      value: known ?? (asked.coilsFitted === 'wound' ? wound.l : wanted),
+      value: known ?? (asked.coilsFitted === 'wound' && wound ? wound.l : wanted),
       singles: [],
       measured: known !== undefined,
-      q: asked.coilQ ?? wound.q,
+      q: asked.coilQ ?? wound?.q ?? UNKNOWN_Q,
       own,
       wound,
     });

@@ -1,4 +1,5 @@
 import type { Seen } from '../../fields/stage.ts';
+import type { coresFields } from '../cores/fields.ts';
 import type { planFields } from '../plan/fields.ts';
 import type { transmitFields } from '../transmit/fields.ts';
 import type { outputFields } from './fields.ts';
@@ -6,6 +7,6 @@ import type { outputReads } from './reads.ts';
 
 /** What Output is given to work with. */
 export type OutputSeen = Seen<
-  typeof planFields | typeof transmitFields | typeof outputFields,
+  typeof planFields | typeof transmitFields | typeof coresFields | typeof outputFields,
   typeof outputReads
 >;

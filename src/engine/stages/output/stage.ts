@@ -1,4 +1,5 @@
 import { stage } from '../../fields/stage.ts';
+import { coresFields } from '../cores/fields.ts';
 import { planFields } from '../plan/fields.ts';
 import { transmitFields } from '../transmit/fields.ts';
 import { outputFields } from './fields.ts';
@@ -8,7 +9,7 @@ import { outputWorkings } from './workings.ts';
 
 export const output = stage({
   fields: outputFields,
-  after: [planFields, transmitFields],
+  after: [planFields, transmitFields, coresFields],
   reads: outputReads,
   work: workOutput,
   workings: outputWorkings,

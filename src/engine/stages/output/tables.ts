@@ -105,6 +105,13 @@ export const coils = table({
       digits: 3,
       help: 'At peak envelope power.',
     }),
+    own: quantity({
+      label: 'Measured',
+      symbol: 'L_own',
+      unit: 'H',
+      digits: 3,
+      help: 'Where a part is as measured.',
+    }),
   },
 });
 

@@ -10,7 +10,6 @@ import { type Core, cores } from '../../data/cores.ts';
 import { type Wire, wires } from '../../data/wires.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { type ElementRow, elementsOf, symbolOf } from './chainFormula.ts';
-import { TAIL } from './coilStock.ts';
 import type { outputFields } from './fields.ts';
 import { partOf } from './partOf.ts';
 
@@ -28,9 +27,9 @@ export const woundWorkings: Pick<
 > = {
   'asWound.label': named('The coils among the parts.'),
   'asWound.core': named(
-    'The smallest from T37 up on which the turns fit in one layer of 0.3 mm wire with the flux below its guideline; mix 2 up to 10 MHz, mix 6 above.',
+    'The one asked for; else the smallest, of the box or from T37 up, on which the turns fit in one layer of 0.3 mm wire with the flux below its guideline; mix 2 up to 10 MHz, mix 6 above.',
   ),
-  'asWound.wire': named('The thickest metric wire that fits in one layer, up to 0.8 mm.'),
+  'asWound.wire': named('The one asked for, or the thickest that fits in one layer, up to 0.8 mm.'),
   'asWound.turns': (look, index) => ({
     says: 'Inductance grows as the square of the turns, which are whole.',
     formula: 'max(1, round(sqrt(L_d / A_L)))',
@@ -79,7 +78,7 @@ function qAsWound(look: Look, index: number): Working {
       N: 'row.turns',
       A_L: alOf(core),
       ...dimensions(core, wireOf(look, index)),
-      l_t: { value: TAIL, unit: 'm', says: 'tail at each end' },
+      l_t: 'cores.tail',
       f_0: 'plan.nominal',
       rho: {
         value: COPPER,
@@ -147,7 +146,9 @@ const rowOf = (look: Look, index: number): Row =>
   ((look('output.asWound') ?? []) as readonly Row[])[index] ?? { label: '', core: '', wire: '' };
 
 const coreOf = (look: Look, index: number): Core =>
-  cores.find(({ title }) => title === rowOf(look, index).core) ?? (cores[0] as Core);
+  [...((look('cores.shelf') as { row: readonly Core[] } | null)?.row ?? []), ...cores].find(
+    ({ title }) => title === rowOf(look, index).core,
+  ) ?? (cores[0] as Core);
 
 const wireOf = (look: Look, index: number): Wire =>
   wires.find(({ title }) => title === rowOf(look, index).wire) ?? (wires[0] as Wire);

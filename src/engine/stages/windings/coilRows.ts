@@ -1,12 +1,12 @@
 import { fluxGuide, peakFlux, thickestWire, turnsFor, wireLength } from '../../circuit/toroid.ts';
 import { toroidCapacitance } from '../../circuit/toroidCapacitance.ts';
+import { pickToroid } from '../../circuit/winding/pickToroid.ts';
 import { proximityRise, skinRise, wireResistance } from '../../circuit/wireLoss.ts';
 import type { Core } from '../../data/cores.ts';
 import type { Wire } from '../../data/wires.ts';
 import type { Outcome } from '../../fields/kinds.ts';
 import { format } from '../../quantity/format.ts';
-import { pickIron } from './pickCore.ts';
-import { pickWire } from './pickWire.ts';
+import { bunched, coilAdvice } from './coilAdvice.ts';
 import type { WindingsSeen } from './seen.ts';
 
 /** A coil that the rig needs. */
@@ -16,16 +16,18 @@ export interface CoilWanted {
   readonly l: number;
   /** Peak voltage across it at full power, V; null where the signal is small. */
   readonly voltage: number | null;
+  /** Measured, H; null where it isn't. */
+  readonly own: number | null;
 }
 
 /** The coils that the stages before ask for. */
-function coilsWanted(seen: Pick<WindingsSeen, 'coils' | 'seriesL'>): CoilWanted[] {
-  const output = (seen.coils ?? []).flatMap(({ label, l, voltage }): CoilWanted[] =>
-    label === null || l === null ? [] : [{ label, l, voltage }],
+export function coilsWanted(seen: Pick<WindingsSeen, 'coils' | 'seriesL'>): CoilWanted[] {
+  const output = (seen.coils ?? []).flatMap(({ label, l, voltage, own }): CoilWanted[] =>
+    label === null || l === null ? [] : [{ label, l, voltage, own }],
   );
   return seen.seriesL === null
     ? output
-    : [...output, { label: 'Carrier oscillator', l: seen.seriesL, voltage: null }];
+    : [...output, { label: 'Carrier oscillator', l: seen.seriesL, voltage: null, own: null }];
 }
 
 /** Each coil on its core: turns, wire, Q, flux. */
@@ -33,15 +35,17 @@ export function coilRows(seen: WindingsSeen) {
   return coilsWanted(seen).map((wanted) => coilRow(wanted, seen));
 }
 
-function coilRow({ label, l, voltage }: CoilWanted, seen: WindingsSeen) {
+function coilRow({ label, l, voltage, own }: CoilWanted, seen: WindingsSeen) {
   const { nominal, tail } = seen;
   const rms = voltage === null ? 0 : voltage / Math.SQRT2;
-  const core = pickIron(seen.coilCore, l, nominal, rms);
+  const { row, wires } = seen.shelf;
+  const core = pickToroid(row, l, nominal, rms) as (typeof row)[number];
   const { size, al } = core;
   const turnsExact = turnsFor(l, al);
   const turns = Math.max(1, Math.round(turnsExact));
   const thickest = thickestWire(size.inner, turns);
-  const wire = pickWire(seen.wire, thickest);
+  const fitting = wires.filter(({ overall }) => overall <= thickest);
+  const wire = (fitting.at(-1) ?? wires[0]) as Wire;
   const length = wireLength(size, wire.overall, turns, tail);
   const resistanceDc = wireResistance(length, wire.bare);
   const resistance =
@@ -67,6 +71,11 @@ function coilRow({ label, l, voltage }: CoilWanted, seen: WindingsSeen) {
     lBelow: al * (turns - 1) ** 2,
     lAt,
     lAbove: al * (turns + 1) ** 2,
+    lLow: lAt * (1 - core.mix.tolerance),
+    lHigh: lAt * (1 + core.mix.tolerance),
+    lBunched: bunched(lAt, coverage),
+    own,
+    advice: coilAdvice({ own, wanted: l, turns, lAt, coverage }),
     off: lAt / l - 1,
     wire: wire.title,
     bare: wire.bare,

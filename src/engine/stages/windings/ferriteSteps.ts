@@ -136,7 +136,7 @@ export function cutOf(former: Former, overall: Bound, layer: 1 | 3, turns: strin
         ? 'Each turn goes once round the section; a tail at each end.'
         : 'It lies on the first winding, one and a half wires off the core; a tail at each end.',
     formula: `N * (l_r + ${layer === 1 ? '' : '3 * '}pi * d_o) + 2 * l_t`,
-    where: { ...roundStep(former), d_o: overall, N: turns, l_t: 'windings.tail' },
+    where: { ...roundStep(former), d_o: overall, N: turns, l_t: 'cores.tail' },
     source: 'geometry',
   };
 }

@@ -1,4 +1,5 @@
 import { declare, quantity } from '../../fields/declare.ts';
+import { airCoils } from './airTable.ts';
 import { windingsInputs } from './inputs.ts';
 import { coils } from './tables.ts';
 import {
@@ -17,6 +18,7 @@ export const windingsFields = declare({
   inputs: windingsInputs,
   results: {
     coils,
+    airCoils,
     transformers,
     transformerEdges,
     transformerMixes,

@@ -1,12 +1,5 @@
-import { cores } from '../../data/cores.ts';
-import { wires } from '../../data/wires.ts';
 import { choice, count, pasted, quantity } from '../../fields/declare.ts';
 import { formers } from './former.ts';
-
-const titles = (kind: 'iron' | 'ferrite') =>
-  Object.fromEntries(
-    cores.filter(({ mix }) => mix.kind === kind).map(({ key, title }) => [key, title]),
-  );
 
 const ferrites: Readonly<Record<string, string>> = {
   auto: 'The smallest that suffices',
@@ -15,34 +8,32 @@ const ferrites: Readonly<Record<string, string>> = {
 
 /** What the user may say of the windings. */
 export const windingsInputs = {
-  coilCore: choice({
-    label: 'Core of the tuned coils',
-    options: { auto: 'The smallest that suffices', ...titles('iron') } as Readonly<
-      Record<string, string>
-    >,
-    default: 'auto',
-    help: 'Powdered iron: red (mix 2) up to 10 MHz, yellow (mix 6) above. Ferrite in its place gets hot, and the watts are gone.',
-  }),
-  wire: choice({
-    label: 'Wire',
-    options: {
-      metric: 'Thickest metric that fits',
-      awg: 'Thickest AWG that fits',
-      ...Object.fromEntries(wires.map(({ title }) => [title, title])),
-    } as Readonly<Record<string, string>>,
-    default: 'metric',
-    help: 'Enamelled copper. Thicker wire has a better Q, until it no longer fits in one layer.',
-  }),
-  tail: quantity({
-    label: 'Tail at each end',
-    symbol: 'l_t',
+  former: quantity({
+    label: 'Former of air-core coils',
+    symbol: 'D_f',
     unit: 'm',
-    range: [0, 0.5],
-    default: 0.04,
-    typical: [0.02, 0.08],
+    range: [2e-3, 0.2],
+    default: 10e-3,
+    digits: 3,
+    help: 'A drill’s shank for a free-standing coil, a tube, a syringe.',
+  }),
+  airWire: quantity({
+    label: 'Their wire',
+    symbol: 'd_a',
+    unit: 'm',
+    range: [0.1e-3, 5e-3],
+    default: 1e-3,
     digits: 2,
-    help: 'Left over for soldering.',
-    source: 'common practice, no source',
+    help: 'Copper; stiff enough to stand by itself from 0.8 mm.',
+  }),
+  airPitch: quantity({
+    label: 'Spacing over the wire',
+    symbol: 'p_a',
+    unit: '1',
+    range: [1.05, 5],
+    default: 1.5,
+    digits: 2,
+    help: 'From middle to middle. Close turns waste Q, wide ones need more of them.',
   }),
   reactanceTimes: quantity({
     label: 'Winding’s impedance over the circuit’s',

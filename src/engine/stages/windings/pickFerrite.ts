@@ -16,7 +16,18 @@ const THINNEST = 0.25e-3;
 /** Warming by a steady tone that the choice of a core puts up with, K. */
 export const WARM = 40;
 
-type Seen = Pick<WindingsSeen, 'nominal' | 'reactanceTimes' | 'transformerCore' | 'modulatorCore'>;
+type Seen = Pick<
+  WindingsSeen,
+  'nominal' | 'reactanceTimes' | 'transformerCore' | 'modulatorCore' | 'shelf'
+>;
+
+/** Those of a row that the user's box holds, where only those may be taken and some are there. */
+function atHand(row: readonly Former[], { shelf }: Seen): readonly Former[] {
+  const { ferrites } = shelf;
+  if (ferrites === null) return row;
+  const some = row.filter(({ key }) => ferrites.includes(key));
+  return some.length > 0 ? some : row;
+}
 
 /**
  * The core of a transformer: the one asked for; else, for power, the smallest of mix 61 that stays
@@ -32,7 +43,7 @@ export function pickFerrite(wanted: TransformerWanted, seen: Seen): Former {
 const powerRow = list('FT37-61', 'FT50-61', 'FT82-61', '2xFT82-61');
 
 function forPower(wanted: TransformerWanted, seen: Seen): Former {
-  const row = powerRow.slice(smallestFor(wanted.power ?? 0));
+  const row = atHand(powerRow.slice(smallestFor(wanted.power ?? 0)), seen);
   const cool = row.find((former) => {
     const { stores, loses, turns, all } = wound(wanted, former, seen);
     const reactance = 2 * Math.PI * seen.nominal * former.al * turns ** 2;
@@ -51,7 +62,7 @@ const high = list('FT37-43', 'FT50-43', 'BN-43-202');
 const low = list('FT37-43', 'FT37-77', 'FT50-77', 'BN-73-202');
 
 function forSmall(wanted: TransformerWanted, seen: Seen): Former {
-  const row = seen.nominal < LOW ? low : high;
+  const row = atHand(seen.nominal < LOW ? low : high, seen);
   let fewest: { former: Former; all: number } | null = null;
   for (const former of row) {
     const { all } = wound(wanted, former, seen);

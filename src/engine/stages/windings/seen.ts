@@ -1,5 +1,6 @@
 import type { Seen } from '../../fields/stage.ts';
 import type { carrierFields } from '../carrier/fields.ts';
+import type { coresFields } from '../cores/fields.ts';
 import type { outputFields } from '../output/fields.ts';
 import type { planFields } from '../plan/fields.ts';
 import type { transmitFields } from '../transmit/fields.ts';
@@ -11,6 +12,7 @@ export type WindingsSeen = Seen<
   | typeof planFields
   | typeof carrierFields
   | typeof transmitFields
+  | typeof coresFields
   | typeof outputFields
   | typeof windingsFields,
   typeof windingsReads

@@ -1,5 +1,6 @@
 import { stage } from '../../fields/stage.ts';
 import { carrierFields } from '../carrier/fields.ts';
+import { coresFields } from '../cores/fields.ts';
 import { outputFields } from '../output/fields.ts';
 import { planFields } from '../plan/fields.ts';
 import { transmitFields } from '../transmit/fields.ts';
@@ -10,7 +11,7 @@ import { windingsWorkings } from './workings.ts';
 
 export const windings = stage({
   fields: windingsFields,
-  after: [planFields, carrierFields, transmitFields, outputFields],
+  after: [planFields, carrierFields, transmitFields, coresFields, outputFields],
   reads: windingsReads,
   work: workWindings,
   workings: windingsWorkings,

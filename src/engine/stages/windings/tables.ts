@@ -72,6 +72,40 @@ export const coils = table({
       digits: 3,
       help: 'Inductance.',
     }),
+    lLow: quantity({
+      label: 'Meter, at the least',
+      symbol: 'L_lo',
+      unit: 'H',
+      digits: 3,
+      help: 'With these turns spread out, on a core at the low end of its tolerance.',
+    }),
+    lHigh: quantity({
+      label: 'Meter, at the most',
+      symbol: 'L_hi',
+      unit: 'H',
+      digits: 3,
+      help: 'With these turns spread out, on a core at the high end of its tolerance.',
+    }),
+    lBunched: quantity({
+      label: 'All pushed together',
+      symbol: 'L_b',
+      unit: 'H',
+      digits: 2,
+      help: 'About: what squeezing can still gain. Turns that fill the core already gain nothing.',
+      source:
+        'a builder’s ten turns, 0.46 µH spread and 0.77 µH squeezed; otherwise common practice',
+    }),
+    own: quantity({
+      label: 'Measured',
+      symbol: 'L_own',
+      unit: 'H',
+      digits: 3,
+      help: 'As typed on the Network leaf of Output, where a part is as measured.',
+    }),
+    advice: words({
+      label: 'What to do',
+      help: 'With what the meter shows; or beforehand, how far spreading and squeezing go.',
+    }),
     off: quantity({
       label: 'Off the wanted value',
       symbol: 'e_L',

@@ -1,5 +1,6 @@
 import type { Problem, Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
+import { airRows } from './airRows.ts';
 import { chokeRows } from './chokeRows.ts';
 import { coilRows } from './coilRows.ts';
 import { edgeRows } from './edgeRows.ts';
@@ -23,6 +24,7 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   return {
     results: {
       coils,
+      airCoils: airRows(seen),
       transformers,
       transformerEdges: edgeRows(transformers, seen.nominal),
       transformerMixes: mixes,
@@ -50,21 +52,21 @@ function coilCautions(coils: Coils, reckonedQ: number | null): Problem[] {
   for (const { label, core, fits, wire, outcome, flux, fluxLimit, off, turns } of coils) {
     if (fits === 'crowded') {
       warn(
-        'windings.wire',
+        'cores.wire',
         `${label}: ${turns} turns of ${wire} do not fit on ${core} in one layer.`,
         'Thinner wire or a larger core.',
       );
     }
     if (outcome === 'fails' && flux !== null && fluxLimit !== null) {
       warn(
-        'windings.coilCore',
+        'cores.coilCore',
         `${label}: ${format(flux, 'T', 2)} in ${core}, over the guideline of ${format(fluxLimit, 'T', 2)}: the core gets warm.`,
         'A larger core, or a mix with less inductance for each turn.',
       );
     }
     if (Math.abs(off) > TRIM) {
       warn(
-        'windings.coilCore',
+        'cores.coilCore',
         `${label}: ${turns} turns on ${core} are ${format(Math.abs(off), '%', 2)} off, more than spreading makes up for.`,
         'A core with less inductance for each turn.',
       );

@@ -1,4 +1,5 @@
 import type { Bound, Look, StageWorkings } from '../../fields/workings.ts';
+import { airWorkings } from './airWorkings.ts';
 import { chokeWorkings } from './chokeWorkings.ts';
 import { coilWorkings } from './coilWorkings.ts';
 import type { windingsFields } from './fields.ts';
@@ -6,6 +7,7 @@ import { transformerWorkings } from './transformerWorkings.ts';
 
 export const windingsWorkings: StageWorkings<typeof windingsFields> = {
   ...coilWorkings,
+  ...airWorkings,
   ...transformerWorkings,
   ...chokeWorkings,
   leastQ: (look) => ({
