@@ -68,6 +68,8 @@ const elsewhere: Readonly<Record<string, Readonly<Record<string, readonly string
       'even',
       'straightOn',
       'ratio',
+      'match',
+      'cycle',
       'peak',
       'most',
       'sanity',

@@ -3,6 +3,7 @@ import { transistors } from '../../data/devices.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { finalFigures } from './finalFigures.ts';
 import { sanity, standingAdvice } from './finalWords.ts';
+import { handCycle } from './handCycle.ts';
 import { heat, sinkNeeded, thermalResistance } from './heat.ts';
 import { limitRows } from './limitRows.ts';
 import { loadFigures } from './loadFigures.ts';
@@ -70,7 +71,8 @@ export function workFinal(seen: TransmitSeen, driverStanding: number) {
       mostOverall: ((Math.PI / 4) * (seen.supply - seen.saturation)) / seen.supply,
       sanity: sanity(stage.overall),
       standingAdvice: standingAdvice(seen, stage, together),
-      overSink: overSink(seen.ambient, warmth, path),
+      cycle: handCycle(seen, stage, together),
+      overSink: overSink(seen.ambient, warmth, path, seen.sink),
       sinkKind: sinkKind(sinkSpeech, sinkTone),
       currentGainAsked,
       currentGainThere,

@@ -1,12 +1,19 @@
 import { turnsRatio } from '../../circuit/turnsRatio.ts';
+import { lMatch } from './lMatch.ts';
 
 /**
- * What the final would give straight into the antenna, and the transformer that makes its load.
+ * What the final would give straight into the antenna, and the transformer or L-match that makes its
+ * load.
  *
  * @param load wanted at the collector, in push-pull from collector to collector, Ω
  */
 export function loadFigures(
-  seen: { readonly supply: number; readonly saturation: number; readonly antenna: number },
+  seen: {
+    readonly supply: number;
+    readonly saturation: number;
+    readonly antenna: number;
+    readonly frequency: number;
+  },
   load: number,
   sides: 1 | 2,
 ) {
@@ -16,5 +23,6 @@ export function loadFigures(
     straightOn: swing ** 2 / (2 * seen.antenna),
     ratioNeeded: Math.sqrt(seen.antenna / load),
     ratioWords: `${primary} to ${secondary} turns, collector to antenna`,
+    ...lMatch(load, seen.antenna, seen.frequency),
   };
 }

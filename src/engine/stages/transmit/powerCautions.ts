@@ -31,6 +31,14 @@ export function powerCautions(
       try: 'Class AB: 20 mA or so of standing current.',
     });
   }
+  if (seen.finalForm === 'parallel' && seen.finalDevices === 1) {
+    problems.push({
+      field: 'transmit.finalDevices',
+      weight: 'warns',
+      says: 'One by itself has nobody to share with.',
+      try: 'Two or more side by side, or “One transistor”.',
+    });
+  }
   if (seen.junctionAllowed > final.limitJunction) {
     problems.push({
       field: 'transmit.junctionAllowed',

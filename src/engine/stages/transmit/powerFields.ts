@@ -1,4 +1,4 @@
-import { choice, list, quantity, words } from '../../fields/declare.ts';
+import { choice, curve, list, quantity, words } from '../../fields/declare.ts';
 
 /** The final: what its transistor is, how it is loaded, what it draws. */
 export const powerResults = {
@@ -79,6 +79,55 @@ export const powerResults = {
     help: 'Antenna side over collector side.',
   }),
   ratioWords: words({ label: 'In whole turns', help: 'The smallest that come within 4 %.' }),
+  matchQ: quantity({
+    label: 'Q of an L-match',
+    symbol: 'Q_L',
+    unit: '1',
+    digits: 2,
+    help: 'Instead of a transformer, at one frequency: root of the ratio of the resistances less one.',
+  }),
+  matchCoil: quantity({
+    label: 'L-match: coil',
+    symbol: 'L_L',
+    unit: 'H',
+    digits: 3,
+    help: 'In series, between collector and antenna; 0 where the two are alike.',
+  }),
+  matchCapacitor: quantity({
+    label: 'L-match: capacitor',
+    symbol: 'C_L',
+    unit: 'F',
+    digits: 3,
+    help: 'Across the greater of the two resistances, antenna or collector load.',
+  }),
+  cycle: curve({
+    label: 'A cycle at the collector, by hand',
+    help: 'At full power: the voltage swings from twice the supply down to what the final keeps, the current is the tip of a cosine.',
+    along: 'phase',
+    of: {
+      phase: quantity({
+        label: 'Phase',
+        symbol: 'phi_c',
+        unit: '°',
+        digits: 3,
+        help: 'From the collector’s highest voltage on.',
+      }),
+      voltage: quantity({
+        label: 'Collector voltage',
+        symbol: 'V_phi',
+        unit: 'V',
+        digits: 3,
+        help: 'Emitter as zero.',
+      }),
+      current: quantity({
+        label: 'Collector current',
+        symbol: 'I_phi',
+        unit: 'A',
+        digits: 3,
+        help: 'Of one side.',
+      }),
+    },
+  }),
   peakEach: quantity({
     label: 'Peak current of each transistor',
     symbol: 'I_max1',

@@ -23,7 +23,7 @@ export const powerInputs = {
   finalDevices: count({
     label: 'Transistors side by side',
     range: [1, 4],
-    default: 2,
+    default: 1,
     help: 'On each side of a push-pull stage. Each with its own emitter resistor, or one takes all the load.',
   }),
   evenBalance: quantity({

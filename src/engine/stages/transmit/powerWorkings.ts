@@ -43,12 +43,21 @@ const sagging: Record<string, Bound> = {
   },
 };
 
+const matching = 'closed form: an L network, two resistances made equal at one frequency';
+const ends = { R_ant: 'plan.antenna', R_c: 'transmit.collectorLoad' } as const;
+
+/** Whether the antenna has the higher resistance. */
+const stepsUp = (look: Look) =>
+  (look('plan.antenna') as number) >= (look('transmit.collectorLoad') as number);
+
 const isClassA = (look: Look) => look('transmit.operating') === 'a';
 
-export const powerWorkings: Pick<
-  StageWorkings<typeof transmitFields>,
-  keyof typeof powerResults & keyof StageWorkings<typeof transmitFields>
-> = {
+type PowerKey =
+  | (keyof typeof powerResults & keyof StageWorkings<typeof transmitFields>)
+  | 'cycle.voltage'
+  | 'cycle.current';
+
+export const powerWorkings: Pick<StageWorkings<typeof transmitFields>, PowerKey> = {
   limitVce: fromSheet('ownVce', 'V_ceo_own', (d) => d.vceo, 'V'),
   limitIc: fromSheet('ownIc', 'I_c_own', (d) => d.ic, 'A'),
   limitJunction: (look) => sheetOnly(look, (d) => d.junction, '°C'),
@@ -87,6 +96,58 @@ export const powerWorkings: Pick<
     where: { n_need: 'transmit.ratioNeeded' },
     source: 'common practice, no source',
   },
+  matchQ: (look) => ({
+    says: 'The two resistances meet where one of them has this Q.',
+    formula: stepsUp(look) ? 'sqrt(R_ant / R_c - 1)' : 'sqrt(R_c / R_ant - 1)',
+    where: { ...ends },
+    source: matching,
+  }),
+  matchCoil: (look) => ({
+    says: 'Its reactance is Q times the lower resistance.',
+    formula: `Q_L * ${stepsUp(look) ? 'R_c' : 'R_ant'} / (2 * pi * f_0)`,
+    where: {
+      Q_L: 'transmit.matchQ',
+      f_0: 'plan.nominal',
+      ...(stepsUp(look) ? { R_c: ends.R_c } : { R_ant: ends.R_ant }),
+    },
+    source: matching,
+  }),
+  matchCapacitor: (look) => ({
+    says: 'The higher resistance is Q times its reactance.',
+    formula: `Q_L / (2 * pi * f_0 * ${stepsUp(look) ? 'R_ant' : 'R_c'})`,
+    where: {
+      Q_L: 'transmit.matchQ',
+      f_0: 'plan.nominal',
+      ...(stepsUp(look) ? { R_ant: ends.R_ant } : { R_c: ends.R_c }),
+    },
+    source: matching,
+  }),
+  'cycle.voltage': {
+    says: 'A cosine about the supply.',
+    formula: 'V_cc + (V_cc - V_sat) * cos(phi_c)',
+    where: { V_cc: 'plan.supply', V_sat: 'transmit.saturation', phi_c: 'point.phase' },
+    source: 'tuned load: the voltage is a pure cosine',
+    assumes: idealPulse,
+  },
+  'cycle.current': (look) =>
+    isClassA(look)
+      ? {
+          says: 'The signal swings about the standing current.',
+          formula: isPair(look) ? 'I_q / 2 - I_1 * cos(phi_c)' : 'I_q - I_1 * cos(phi_c)',
+          where: {
+            I_q: 'transmit.quiescent',
+            I_1: 'transmit.fundamental',
+            phi_c: 'point.phase',
+          },
+          source: pulse,
+        }
+      : {
+          says: 'The tip of a cosine, its middle where the voltage is lowest.',
+          formula: 'I_max * max(0, (-cos(phi_c) - cos(h)) / (1 - cos(h)))',
+          where: { ...half, I_max: 'transmit.peakCurrent', phi_c: 'point.phase' },
+          source: pulse,
+          assumes: idealPulse,
+        },
   peakEach: (look) => ({
     says: 'Shared by those side by side.',
     formula: `I_max${gangOf(look) === 1 ? '' : ' / n_g'}`,
