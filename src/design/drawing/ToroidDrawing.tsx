@@ -24,8 +24,10 @@ const RADIUS = 66;
 const NUMBERS = 80;
 const TAIL = 84;
 /** Where the ends are named, and where the gap is marked. */
-const NAMES = 94;
-const MARK = 76;
+const NAMES = 92;
+const MARK = 74;
+/** Number 1 stands beside its tail, on the side where the turns follow, rad. */
+const BESIDE = 0.13;
 
 /**
  * A toroid from above with every turn to be counted: whole lines lie on the face that is seen,
@@ -65,7 +67,14 @@ export function ToroidDrawing(props: ToroidDrawingProps) {
           />
           {(!bundle || key === 1) &&
             at.map((angle, i) => (
-              <Numbered key={angle} number={i + 1} of={at.length} angle={angle} wound={share} />
+              <Numbered
+                key={angle}
+                number={i + 1}
+                of={at.length}
+                angle={angle}
+                wound={share}
+                told={told}
+              />
             ))}
         </g>
       ))}
@@ -110,12 +119,14 @@ function Numbered(props: {
   of: number;
   angle: number;
   wound: number | undefined;
+  told: boolean;
 }) {
-  const { number, of, angle, wound = 1 } = props;
+  const { number, of, angle, wound = 1, told } = props;
   const every = of <= CROWDED * wound ? 1 : 5;
   if (number % every !== 0 && number !== 1) return null;
   // The first turn's own tail stands where its number would.
-  const [x, y] = point(number === 1 ? TAIL + 10 : NUMBERS, angle).split(' ');
+  const [radius, beside] = number > 1 ? [NUMBERS, 0] : told ? [NUMBERS, BESIDE] : [TAIL + 10, 0];
+  const [x, y] = point(radius, angle + beside).split(' ');
   return (
     <text className="toroid__number" x={x} y={y} dy="0.35em" textAnchor="middle">
       {number}
