@@ -34,9 +34,9 @@ describe('an unknown core', () => {
       'cores.trial1': '35u',
       'cores.turns2': '20',
       'cores.trial2': '140u',
-      'cores.outer': '9.53m',
-      'cores.inner': '4.75m',
-      'cores.height': '3.18m',
+      'cores.outer': '9.53 mm',
+      'cores.inner': '4.75 mm',
+      'cores.height': '3.18 mm',
     });
     expect(at('cores.al')).toBeCloseTo(350e-9, 12);
     expect(at('cores.agreement')).toBe('holds');
@@ -79,7 +79,7 @@ describe('the box', () => {
     expect(output.map(({ core, turns }) => [core, turns])).toEqual(
       windings.slice(0, output.length).map(({ core, turns }) => [core, turns]),
     );
-    output.forEach(({ q }, i) => expect(q).toBeCloseTo(windings[i]?.q ?? 0, 9));
+    for (const [i, { q }] of output.entries()) expect(q).toBeCloseTo(windings[i]?.q ?? 0, 9);
   });
 
   test('a box without anything fit says so', () => {
