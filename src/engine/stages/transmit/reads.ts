@@ -35,6 +35,7 @@ const own = Object.fromEntries(
 export const transmitReads = {
   ...own,
   frequency: 'plan.nominal',
+  scheme: 'plan.scheme',
   supply: 'plan.supply',
   pep: 'plan.pep',
   pepLevel: 'plan.pepLevel',

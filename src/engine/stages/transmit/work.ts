@@ -31,6 +31,7 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
       supplySpeech: final.speechCurrent + others,
     },
     problems: [
+      ...unconverted(seen),
       ...small.problems,
       ...final.problems,
       ...modulator.problems,
@@ -79,4 +80,17 @@ function impossible(seen: TransmitSeen): Problem | null {
     };
   }
   return null;
+}
+
+/** Loss of mixer and band-pass, which a rig with conversion has to make up for. */
+function unconverted({ scheme }: TransmitSeen): Problem[] {
+  if (scheme !== 'conversion') return [];
+  return [
+    {
+      field: 'plan.scheme',
+      weight: 'warns',
+      says: 'The levels and small stages here are those of a rig without conversion: mixer and band-pass, some 10 dB, come between second amplifier and driver and are not in this plan.',
+      try: 'Reckon with one more amplifier of 10 to 15 dB behind the band-pass.',
+    },
+  ];
 }
