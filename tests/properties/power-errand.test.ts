@@ -117,7 +117,11 @@ describe('the first example', () => {
 // do to even harmonics; Ohm's law.
 test.for([
   ['one', {}, 1],
-  ['two side by side', { 'transmit.finalForm': 'parallel', 'plan.pep': '4' }, 2],
+  [
+    'two side by side',
+    { 'transmit.finalForm': 'parallel', 'transmit.finalDevices': '2', 'plan.pep': '4' },
+    2,
+  ],
   [
     'push-pull',
     { 'transmit.finalForm': 'pushPull', 'transmit.finalDevices': '1', 'plan.pep': '4' },
