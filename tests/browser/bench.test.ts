@@ -27,12 +27,29 @@ const sheets = [
   ['yield', 'Filter'],
   ['compare', 'Filter'],
   ['carrier', 'Carrier'],
+  ['drift', 'Carrier'],
   ['transmit', 'Transmit'],
+  ['amplifiers', 'Transmit'],
+  ['power', 'Transmit'],
+  ['supply', 'Transmit'],
   ['output', 'Output'],
+  ['suggest', 'Output'],
+  ['mismatch', 'Output'],
   ['windings', 'Windings'],
+  ['transformers', 'Windings'],
+  ['cores', 'Windings'],
   ['receive', 'Receive'],
   ['path', 'Path'],
+  ['antenna', 'Path'],
+  ['day', 'Path'],
   ['bench', 'Bench'],
+] as const;
+
+/** Leaves that only a rig with conversion has: the last example. */
+const converting = [
+  ['convert', 'Carrier'],
+  ['front', 'Carrier'],
+  ['products', 'Carrier'],
 ] as const;
 
 describe('in a real browser', () => {
@@ -48,10 +65,10 @@ describe('in a real browser', () => {
     await leave();
   });
 
-  test.each([0, 1, 2])('example %i opens on every sheet', async (index) => {
+  test.each([0, 1, 2, 3])('example %i opens on every sheet', async (index) => {
     const { page, complaints, leave } = await visit(browser, served.address);
     await page.getByLabel('Open an example').selectOption(String(index));
-    for (const [key, title] of sheets) {
+    for (const [key, title] of [...sheets, ...(index === 3 ? converting : [])]) {
       await openSheet(page, key, title);
       expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined|\[object/);
     }
