@@ -18,7 +18,9 @@ describe('Windings', () => {
   test('draws every turn once, numbered', () => {
     openSheet('windings');
     const picture = screen.getAllByRole('img', { name: /T37-2 core with 18 turns/ })[0];
-    const numbers = [...(picture?.querySelectorAll('.toroid__number') ?? [])].map((t) => t.textContent);
+    const numbers = [...(picture?.querySelectorAll('.toroid__number') ?? [])].map(
+      (t) => t.textContent,
+    );
     expect(numbers).toEqual(Array.from({ length: 18 }, (_, i) => String(i + 1)));
   });
 
