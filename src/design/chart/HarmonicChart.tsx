@@ -15,6 +15,8 @@ export interface Harmonic {
   level: number;
   limit: number | null;
   outcome: Outcome;
+  /** Another answer to the same question, dBc, outlined in dashes beside. */
+  beside?: number | null;
 }
 
 interface HarmonicChartProps extends ChartText {
@@ -25,6 +27,8 @@ interface HarmonicChartProps extends ChartText {
   limitLabel: string;
   /** dBc at the lower edge, below which no figure is given; by itself 10 dB under the lowest. */
   floor?: number;
+  /** What each of the two answers is, where there are two. */
+  answers?: readonly [level: string, beside: string];
 }
 
 /** The forbidden ground above the limit: hatched, with the limit as its lower edge. */
@@ -62,12 +66,23 @@ function Stems({ of, floor, em }: { of: readonly Harmonic[]; floor: number; em: 
   return (
     <g>
       {of.map((h) => {
-        const [x, y] = [s.x(h.order), s.y(h.level)];
+        const beside = h.beside ?? null;
+        const y = s.y(h.level);
+        // Clear of the other answer where this one has no height of its own.
+        const clear = h.level < floor && beside !== null && beside > floor && under !== '↓';
+        // Two answers stand side by side.
+        const x = s.x(h.order) + (beside === null ? 0 : wide * 0.35);
         // A figure that would stand on the limit's line goes inside the stem.
         const above = y - s.y(h.limit ?? Number.POSITIVE_INFINITY);
         const inside = h.limit !== null && above > 0 && above < em * 1.5;
         return (
           <g key={h.order}>
+            {beside !== null && beside > floor && (
+              <path
+                className="chart__stem chart__stem--beside"
+                d={`M${x - wide * 0.5} ${s.bottom}H${x - wide * 1.2}V${s.y(beside)}H${x - wide * 0.5}`}
+              />
+            )}
             <rect
               className={`chart__stem chart__stem--${h.outcome}`}
               x={x - wide / 2}
@@ -77,9 +92,9 @@ function Stems({ of, floor, em }: { of: readonly Harmonic[]; floor: number; em: 
             />
             <text
               className={inside ? 'chart__strong' : 'chart__halo chart__strong'}
-              x={x}
+              x={clear ? s.x(h.order) - wide * 0.3 : x}
               y={inside ? y + em * 1.2 : y - em * 0.4}
-              textAnchor="middle"
+              textAnchor={clear ? 'start' : 'middle'}
             >
               {h.level < floor ? under : plain(Math.round(h.level))}
             </text>
@@ -117,13 +132,18 @@ function Picture({ width, em, ...props }: HarmonicChartProps & Measured) {
   );
 }
 
+/** A level in figures, nothing finer than the floor. */
+const said = (level: number, floor = Number.NEGATIVE_INFINITY) =>
+  level < floor ? `< ${plain(floor)}` : plain(Number(level.toFixed(1)));
+
 /** Each harmonic's level, and the limit as ground that none may enter. */
 export const HarmonicChart = memo(function HarmonicChart(props: HarmonicChartProps) {
   const table = props.table ?? {
     columns: [
       { key: 'order', label: words.chart.harmonic },
       { key: 'frequency', label: words.chart.frequency, unit: props.frequencyUnit },
-      { key: 'level', label: words.chart.level, unit: 'dBc' },
+      { key: 'level', label: props.answers?.[0] ?? words.chart.level, unit: 'dBc' },
+      ...(props.answers ? [{ key: 'beside', label: props.answers[1], unit: 'dBc' }] : []),
       { key: 'limit', label: words.chart.limit, unit: 'dBc' },
       { key: 'outcome', label: words.chart.verdict, as: 'words' as const },
     ],
@@ -132,7 +152,8 @@ export const HarmonicChart = memo(function HarmonicChart(props: HarmonicChartPro
       cells: {
         order: `${h.order}f`,
         frequency: h.frequency,
-        level: plain(Number(h.level.toFixed(1))),
+        level: said(h.level, props.floor),
+        beside: h.beside === undefined || h.beside === null ? '–' : said(h.beside, props.floor),
         limit: h.limit === null ? '–' : plain(Number(h.limit.toFixed(1))),
         outcome: words.outcome[h.outcome],
       },

@@ -6,13 +6,19 @@ import { shown } from '../../engine/rig/moved.ts';
 import { useValue } from '../../store/hooks.ts';
 import { useExact } from './useExact.ts';
 
+interface HandRow {
+  readonly order: number | null;
+  readonly level: number | null;
+}
+
 /** Below this nothing is drawn: a real lay-out lets more through than arithmetic does, dBc. */
-const FLOOR = -110;
+const FLOOR = -120;
 const HIGHEST = 10;
 
-/** Harmonics at the antenna as the transistor's model gives them, against the rule. */
+/** Harmonics at the antenna from the transistor's model and by hand, against the rule. */
 export function ExactHarmonics() {
   const found = useDeferredValue(useExact());
+  const hand = useDeferredValue(useValue<readonly HandRow[]>('output.harmonics'));
   const rules = useValue<string>('plan.rules');
   const harmonics = useMemo(() => {
     const rows = (found?.harmonics ?? []).filter(({ order }) => order <= HIGHEST);
@@ -27,22 +33,24 @@ export function ExactHarmonics() {
       level,
       limit,
       outcome,
+      beside: hand?.find((row) => row.order === order)?.level ?? null,
     }));
-  }, [found]);
+  }, [found, hand]);
   const field = fieldAt('plan.rules');
   if (found === null || !field) return null;
   return (
     <HarmonicChart
-      title="Harmonics at the antenna, from the model"
-      summary={
+      title="Harmonics at the antenna"
+      summary={`Whole: from the model; dashed: by hand. ${
         found.worstMargin < 0
-          ? `The nearest stands ${format(-found.worstMargin, 'dB', 1)} above the limit.`
-          : `The nearest keeps ${format(found.worstMargin, 'dB', 1)} under the limit.`
-      }
+          ? `The nearest stands ${format(-found.worstMargin, 'dB', 2)} above the limit.`
+          : `The nearest keeps ${format(found.worstMargin, 'dB', 2)} under the limit.`
+      }`}
       harmonics={harmonics}
       frequencyUnit="MHz"
       limitLabel={`limit, ${shown(field, rules)}`}
       floor={FLOOR}
+      answers={['From the model', 'By hand']}
     />
   );
 }

@@ -17,6 +17,9 @@ type Found = NonNullable<PowerAnswer['found']>;
 export function HandAndExact() {
   const found = useExact();
   const pep = useValue<number>('output.pepAntenna');
+  const load = useValue<number>('transmit.collectorLoad');
+  const shown = useValue<number>('output.inputResistance');
+  const share = useValue<number>('transmit.efficiency');
   const dc = useValue<number>('transmit.dcCurrent');
   const overall = useValue<number>('transmit.overall');
   const heat = useValue<number>('transmit.dissipation');
@@ -26,7 +29,7 @@ export function HandAndExact() {
   const saturation = useValue<number>('transmit.saturation');
   const harmonics = useValue<readonly HarmonicRow[]>('output.harmonics');
   const swing = supply === null || saturation === null ? null : 2 * supply - saturation;
-  const hand = { pep, dc, overall, heat, peak, junction, swing };
+  const hand = { pep, load, shown, share, dc, overall, heat, peak, junction, swing };
   return <Both hand={hand} harmonics={harmonics} found={found} />;
 }
 
@@ -42,7 +45,19 @@ function said(value: number | null, unit: Unit, digits: number): string {
 
 interface BothProps {
   hand: Readonly<
-    Record<'pep' | 'dc' | 'overall' | 'heat' | 'peak' | 'junction' | 'swing', number | null>
+    Record<
+      | 'pep'
+      | 'load'
+      | 'shown'
+      | 'share'
+      | 'dc'
+      | 'overall'
+      | 'heat'
+      | 'peak'
+      | 'junction'
+      | 'swing',
+      number | null
+    >
   >;
   harmonics: readonly HarmonicRow[] | null;
   found: Found | null;
@@ -67,8 +82,22 @@ const Both = memo(function Both({ hand, harmonics, found }: BothProps) {
   const exactOf = (order: number) => found?.harmonics.find((one) => one.order === order)?.level;
   const rows = [
     line('power', 'Power at the antenna', 'W', hand.pep, found?.figures.power),
+    line('load', 'Collector load, wanted and as built', 'Ω', hand.load, hand.shown),
     line('dc', 'Final’s current', 'A', hand.dc, found?.figures.collectorCurrent),
-    line('share', 'Radio power over direct power', '%', hand.overall, found?.figures.efficiency),
+    line(
+      'collector',
+      'Collector’s radio power over direct power',
+      '%',
+      hand.share,
+      found?.figures.collectorEfficiency,
+    ),
+    line(
+      'share',
+      'Antenna’s radio power over direct power',
+      '%',
+      hand.overall,
+      found?.figures.efficiency,
+    ),
     line('heat', 'Heat in the transistors', 'W', hand.heat, found?.figures.dissipation),
     line('peak', 'Peak current of each', 'Apk', hand.peak, found?.each.peakCurrent),
     line('swing', 'Highest collector voltage', 'V', hand.swing, found?.figures.peakVoltage),

@@ -14,6 +14,8 @@ import { Final } from './Final.tsx';
 import { HandAndExact } from './HandAndExact.tsx';
 import { Heat } from './Heat.tsx';
 import { LoadLinePicture } from './LoadLinePicture.tsx';
+import { LoadMade } from './LoadMade.tsx';
+import { Meters } from './Meters.tsx';
 import { SupplyPicture } from './SupplyPicture.tsx';
 import { Surroundings } from './Surroundings.tsx';
 import { TwoTones } from './TwoTones.tsx';
@@ -75,6 +77,8 @@ export function PowerLeaf() {
         <WavePictures />
         <LoadLinePicture />
       </Section>
+      <LoadMade />
+      <Meters />
       <Section>
         <ExactHarmonics />
       </Section>

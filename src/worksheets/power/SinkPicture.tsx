@@ -1,5 +1,8 @@
 import { useDeferredValue, useMemo } from 'react';
 import { CurveChart } from '../../design/chart/CurveChart.tsx';
+import { heightAt } from '../../design/chart/thinned.ts';
+import { heatSinks } from '../../engine/data/heatSinks.ts';
+import { format } from '../../engine/quantity/format.ts';
 import { useValue } from '../../store/hooks.ts';
 
 interface OverSink {
@@ -9,6 +12,27 @@ interface OverSink {
 }
 
 const ZERO = 273.15;
+
+/** What each of the usual heat sinks would make of it. */
+function usual({ sink, speech, tone }: OverSink) {
+  return {
+    columns: [
+      { key: 'what', label: 'Heat sink', as: 'words' as const },
+      { key: 'sink', label: 'In free air' },
+      { key: 'speech', label: 'On speech' },
+      { key: 'tone', label: 'Steady tone' },
+    ],
+    rows: heatSinks.map(({ title, resistance }) => ({
+      key: title,
+      cells: {
+        what: title,
+        sink: format(resistance, 'K/W', 2),
+        speech: format(heightAt({ x: sink, y: speech }, resistance) ?? 0, '°C', 2),
+        tone: format(heightAt({ x: sink, y: tone }, resistance) ?? 0, '°C', 2),
+      },
+    })),
+  };
+}
 
 /** Junction temperature against heat sink, for speech and for a steady tone. */
 export function SinkPicture() {
@@ -20,28 +44,19 @@ export function SinkPicture() {
   const props = useMemo(() => {
     if (curve === null || allowed === null || ambient === null) return null;
     const celsius = (t: Float64Array) => t.map((k) => k - ZERO);
+    const tone = { x: curve.sink, y: celsius(curve.tone) };
+    const speech = { x: curve.sink, y: celsius(curve.speech) };
+    const to = curve.sink.at(-1) ?? 1;
     // Drawn as far as it matters: half as much again as is allowed.
     const top = ambient - ZERO + 1.5 * (allowed - ambient);
+    // The names stand where both curves are still in the picture.
+    const seen = curve.sink.findLast((_, i) => (tone.y[i] ?? 0) < 0.85 * top) ?? to;
     return {
       curves: [
-        {
-          x: curve.sink,
-          y: celsius(curve.tone),
-          label: 'steady tone',
-          ink: 'main',
-          nameAt: 30,
-          side: 'above',
-        },
-        {
-          x: curve.sink,
-          y: celsius(curve.speech),
-          label: 'speech',
-          ink: 'other',
-          nameAt: 45,
-          side: 'below',
-        },
+        { ...tone, label: 'steady tone', ink: 'main', nameAt: 0.6 * seen, side: 'above' },
+        { ...speech, label: 'speech', ink: 'other', nameAt: 0.8 * seen, side: 'below' },
       ],
-      x: { from: 0, to: 60, name: 'K/W of the heat sink', unit: 'K/W', step: 0.5 },
+      x: { from: 0, to, name: 'K/W of the heat sink', unit: 'K/W', step: to / 120 },
       y: {
         from: Math.floor((ambient - ZERO) / 10) * 10,
         to: top,
@@ -51,10 +66,9 @@ export function SinkPicture() {
       },
       flats: [{ at: allowed - ZERO, label: 'allowed', end: 'right', side: 'above' }],
       uprights:
-        onSink && sink !== null && sink <= 60
-          ? [{ at: sink, label: 'this one', kind: 'live' as const }]
-          : [],
+        onSink && sink !== null ? [{ at: sink, label: 'this one', kind: 'live' as const }] : [],
       tall: 15,
+      table: usual(curve),
     } as const;
   }, [curve, allowed, ambient, sink, onSink]);
   if (props === null) return null;

@@ -1,5 +1,6 @@
 import { useDeferredValue, useMemo } from 'react';
 import { CurveChart } from '../../design/chart/CurveChart.tsx';
+import { format } from '../../engine/quantity/format.ts';
 import { useValue } from '../../store/hooks.ts';
 import { useExact } from './useExact.ts';
 
@@ -9,52 +10,92 @@ interface Curve {
   readonly efficiency: Float64Array;
 }
 
-/** Peak envelope power against supply: the square law, and what the model makes of it. */
+/** Peak envelope power and efficiency against supply: the square law, and what the model makes of it. */
 export function SupplyPicture() {
   const hand = useDeferredValue(useValue<Curve>('power.overSupply'));
   const found = useDeferredValue(useExact());
   const supply = useValue<number>('plan.supply');
-  const props = useMemo(() => {
+  const drawn = useMemo(() => {
     if (hand === null || supply === null) return null;
     const exact = found?.overSupply ?? null;
     const from = hand.supply[0] ?? 0;
     const to = hand.supply.at(-1) ?? 1;
+    const percent = (share: Float64Array) => share.map((x) => 100 * x);
+    const one = (y: Float64Array, model: Float64Array | null, to1: number, unit: string) => {
+      // The names stand where the two are furthest apart.
+      const ends = (v: Float64Array | null) => (v === null ? 0 : (v[0] ?? 0));
+      const over = ends(model) > ends(y);
+      const at = from + 0.2 * (to - from);
+      return {
+        curves: [
+          ...(exact && model
+            ? [
+                {
+                  x: exact.supply,
+                  y: model,
+                  label: 'from the model, same drive',
+                  ink: 'main',
+                  nameAt: at,
+                  side: over ? 'above' : 'below',
+                } as const,
+              ]
+            : []),
+          {
+            x: hand.supply,
+            y,
+            label: 'by hand',
+            ink: 'reference',
+            nameAt: at,
+            side: over ? 'below' : 'above',
+          },
+        ],
+        x: { from, to, name: 'V', unit: 'V', step: (to - from) / 60 },
+        y: { from: 0, to: to1, name: unit, unit, decimals: unit === 'W' ? 2 : 0 },
+        uprights: [{ at: supply, label: 'planned', kind: 'live' }],
+        tall: unit === 'W' ? 15 : 12,
+      } as const;
+    };
     const most = Math.max(...hand.power, ...(exact?.power ?? []));
     return {
-      curves: [
-        ...(exact
-          ? [
-              {
-                x: exact.supply,
-                y: exact.power,
-                label: 'from the model, the drive unchanged',
-                ink: 'main',
-                nameAt: from + 0.25 * (to - from),
-                side: 'above',
-              } as const,
-            ]
-          : []),
-        {
-          x: hand.supply,
-          y: hand.power,
-          label: 'square law',
-          ink: 'reference',
-          nameAt: from + 0.75 * (to - from),
-          side: 'below',
-        },
-      ],
-      x: { from, to, name: 'V', unit: 'V', step: (to - from) / 60 },
-      y: { from: 0, to: 1.15 * most, name: 'W', unit: 'W', decimals: 2 },
-      uprights: [{ at: supply, label: 'planned', kind: 'live' }],
-      tall: 15,
-    } as const;
+      power: one(hand.power, exact?.power ?? null, 1.2 * most, 'W'),
+      share: one(percent(hand.efficiency), exact && percent(exact.efficiency), 100, '%'),
+      table: {
+        columns: [
+          { key: 'supply', label: 'Supply' },
+          { key: 'hand', label: 'By hand' },
+          { key: 'exact', label: 'From the model' },
+          { key: 'handShare', label: 'Of direct power, by hand' },
+          { key: 'share', label: 'from the model' },
+          { key: 'third', label: 'Two tones, order 3, against PEP' },
+        ],
+        rows: Array.from(hand.supply, (volts, i) => ({
+          key: String(i),
+          cells: {
+            supply: format(volts, 'V', 3),
+            hand: format(hand.power[i] ?? 0, 'W', 2),
+            exact: exact ? format(exact.power[i] ?? 0, 'W', 2) : '–',
+            handShare: format(hand.efficiency[i] ?? 0, '%', 2),
+            share: exact ? format(exact.efficiency[i] ?? 0, '%', 2) : '–',
+            third: exact ? format(exact.third[i] ?? 0, 'dB', 2) : '–',
+          },
+        })),
+      },
+    };
   }, [hand, found, supply]);
-  if (props === null) return null;
+  if (drawn === null) return null;
   return (
-    <CurveChart
-      title="Power over supply"
-      summary="With the same load and drive. A battery at its end costs what the curve says; a higher supply gives more only while the driver follows."
-      {...props}
-    />
+    <>
+      <CurveChart
+        title="Power over supply"
+        summary="With the same load. By hand the drive follows and power goes with the square of the swing; the model keeps the drive, so a higher supply gives more only while the driver can."
+        table={drawn.table}
+        {...drawn.power}
+      />
+      <CurveChart
+        title="Radio power over direct power"
+        summary="At the antenna. Over 70 % in class AB or B is a wrong reading."
+        {...drawn.share}
+      />
+    </>
   );
 }
