@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { airCoilTurns } from '../../src/engine/circuit/airCoil.ts';
+import { type Core, cores } from '../../src/engine/data/cores.ts';
 import { withEntry } from '../../src/engine/rig/document.ts';
 import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
 import { examples } from '../../src/engine/rig/examples.ts';
 import { stages } from '../../src/engine/rig/stages.ts';
 import { valueAt } from '../../src/engine/rig/worked.ts';
 import { permeabilityOf, readBox } from '../../src/engine/stages/cores/readBox.ts';
-import { bunched, coilAdvice } from '../../src/engine/stages/windings/coilAdvice.ts';
+import { coilAdvice } from '../../src/engine/stages/windings/coilAdvice.ts';
 
 const evaluate = createEvaluator(stages);
 
@@ -18,6 +19,7 @@ function worked(texts: Readonly<Record<string, string>>) {
   return {
     at: (path: string) => valueAt(answer, path),
     problems: answer.stages.cores?.problems ?? [],
+    windings: answer.stages.windings?.problems ?? [],
   };
 }
 
@@ -71,6 +73,48 @@ describe('the box', () => {
     expect(lines[3]?.core?.mix.kind).toBe('iron');
   });
 
+  // However people write it.
+  test.each([
+    ['5 x T37-6', 'T37-6', 5],
+    ['3 FT50-61', 'FT50-61', 3],
+    ['T68-2: 4', 'T68-2', 4],
+    ['T 50 / 6, 2 pcs', 'T50-6', 2],
+    ['ft37-43 older ×2', 'FT37-43 (older)', 2],
+    ['BN-43-202 x2', 'BN-43-202', 2],
+    ['t94-2', 'T94-2', 1],
+  ])('%s', (line, title, pieces) => {
+    expect(readBox(line)[0]).toMatchObject({ title, pieces });
+  });
+
+  test.each([
+    ['black ring: OD 12.7 ID 7.7 h 4.8, AL 4.9n', 4.9e-9, 1],
+    ['black ring 12.7/7.7/4.8 AL 49 µH/100 x3', 4.9e-9, 3],
+    ['4 x black ring 9.5/4.75/3.2 AL 350 nH', 350e-9, 4],
+    ['T50-26 AL 32n x4', 32e-9, 4],
+  ])('%s', (line, al, pieces) => {
+    const [read] = readBox(line);
+    expect(read?.core?.al).toBeCloseTo(al, 14);
+    expect(read?.pieces).toBe(pieces);
+  });
+
+  test('rings of one name are told apart; what cannot be read is not guessed', () => {
+    const ring = 'ring 12.7/7.7/4.8 AL 4.9n';
+    expect(readBox(`${ring}\n${ring}`).map(({ title }) => title)).toEqual(['ring', 'ring (2)']);
+    for (const line of ['T50-26 x3', 'ring AL 420', 'ring OD 5 ID 7 h 3 AL 4n', 'OD', '5'])
+      expect(readBox(line)[0]?.core, line).toBeNull();
+  });
+
+  test('pieces are counted: the third coil finds the box empty, and what would do is named', () => {
+    const { at, windings } = worked({ 'cores.box': 'T50-2 x2', 'cores.coilCore': 'box' });
+    const rows = at('windings.coils') as readonly { core: string; place: string }[];
+    expect(rows.map(({ core, place }) => [core, place])).toEqual([
+      ['T50-2', 'box'],
+      ['T50-2', 'box'],
+      ['T37-2', 'lacking'],
+    ]);
+    expect(windings.find(({ field }) => field === 'cores.box')?.try).toMatch(/L3 .*T37-2/);
+  });
+
   test('from the box only what lies in it is wound on, by Output and Windings alike', () => {
     const { at } = worked({ 'cores.box': 'T68-2 x4\nT106-2 2', 'cores.coilCore': 'box' });
     const windings = at('windings.coils') as readonly { core: string; turns: number; q: number }[];
@@ -89,22 +133,37 @@ describe('the box', () => {
 });
 
 describe('what the meter says', () => {
-  // A builder's log: ten turns 0.46 µH spread, 0.77 µH squeezed.
-  test('ten turns bunched on a core hardly covered', () => {
-    expect(bunched(0.46e-6, 0) * 1e6).toBeCloseTo(0.77, 2);
-    expect(bunched(0.46e-6, 1)).toBe(0.46e-6);
-  });
-
-  const coil = { wanted: 1.77e-6, turns: 19, lAt: 1.77e-6, coverage: 0.5 };
+  // 19 turns on T50-2: 49 µH for 100 turns make 1.77 µH; one turn of 19 is 1 − (18/19)² = 10 %.
+  const t50 = cores.find(({ title }) => title === 'T50-2') as Core;
+  const coil = {
+    wanted: 1.77e-6,
+    turns: 19,
+    lAt: 1.77e-6,
+    lBunched: 2.1e-6,
+    coverage: 0.5,
+    core: { ...t50, coreQ: t50.mix.coreQ },
+  };
   test.each([
-    [1.78e-6, /Right/],
-    [1.85e-6, /spread/],
-    // One turn of nineteen is (1 − (18/19)²) = 10 %.
-    [2.0e-6, /turn off.*10/],
-    [1.7e-6, /squeeze/],
-    [1.5e-6, /one more adds 11/],
+    [1.78e-6, /^Right/],
+    [1.85e-6, /4.5 % too much: spread/],
+    // √(1.77/2) of 19 turns is 17.9: one off leaves 2·(18/19)² = 1.795 µH.
+    [2.0e-6, /take a turn off, for 1\.80 µH, then fix/],
+    [1.7e-6, /4.0 % too little: squeeze the turns until they are spread over/],
+    // T50-6 has 40 µH for 100 turns: 1.44 µH; 17 turns on T50-2 make 1.42 µH.
+    [1.42e-6, /17 turns instead of 19, or T50-6 instead of T50-2/],
+    // 26 turns make 3.31 µH.
+    [3.3e-6, /26 turns instead of 19/],
   ])('%f H', (own, says) => {
-    expect(coilAdvice({ ...coil, own })).toMatch(says);
+    expect(coilAdvice({ ...coil, own }).replace(/[\u00a0\u202f]/g, ' ')).toMatch(says);
+  });
+  test('before it is wound: what a turn does', () => {
+    // (20/19)² − 1 = 11 %.
+    expect(coilAdvice({ ...coil, own: null })).toMatch(/one more turn 11/);
+  });
+  // A core at its low end wants more than squeezing gives where the turns fill it.
+  test('a turn more where squeezing is not enough', () => {
+    const full = { ...coil, lBunched: 1.8e-6, coverage: 0.9 };
+    expect(coilAdvice({ ...full, own: 1.66e-6 })).toMatch(/a turn more, for 1\.84/);
   });
 });
 
@@ -113,4 +172,34 @@ test('an air coil by hand', () => {
   const turns = airCoilTurns(6.9e-6, 25.4e-3, 25.4e-3 / 20);
   expect(turns).toBeGreaterThan(19.6);
   expect(turns).toBeLessThan(20.4);
+});
+
+describe('Output and Windings have one and the same coil', () => {
+  test.each([
+    { 'output.match': 'pi', 'output.loadedQ': '8' },
+    { 'output.lowpass': 'elliptic', 'output.order': '7' },
+    { 'output.lowpass': 'chebyshev', 'output.order': '7', 'output.traps': 'both' },
+    { 'cores.wire': 'AWG 26', 'cores.coilCore': 'T68-2', 'cores.tail': '2 cm' },
+  ])('%o', (texts: Record<string, string>) => {
+    const { at } = worked(texts);
+    const pick = (path: string) =>
+      (at(path) as readonly { core: string; turns: number; q: number; wire: string }[]).map(
+        ({ core, turns, wire }) => [core, turns, wire],
+      );
+    const output = pick('output.asWound');
+    expect(output.length).toBeGreaterThan(1);
+    expect(pick('windings.coils').slice(0, output.length)).toEqual(output);
+  });
+
+  test('on air too', () => {
+    const { at } = worked({ 'cores.coilCore': 'air', 'cores.former': '8 mm' });
+    const air = at('windings.airCoils') as readonly { turns: number; q: number }[];
+    const output = at('output.asWound') as readonly { turnsOnAir: number; q: number }[];
+    output.forEach(({ turnsOnAir, q }, i) => {
+      expect(turnsOnAir / (air[i]?.turns ?? 0)).toBeCloseTo(1, 9);
+      expect(q / (air[i]?.q ?? 0)).toBeCloseTo(1, 9);
+    });
+    expect(at('windings.leastQ')).toBe(Math.min(...air.map(({ q }) => q)));
+    expect(at('windings.coils')).toEqual([]);
+  });
 });

@@ -3,7 +3,8 @@ import { airCoil } from '../../src/engine/circuit/airCoil.ts';
 import { airCoilOf } from '../../src/engine/circuit/winding/airCoilOf.ts';
 import { bunchedRise, shareForRise } from '../../src/engine/circuit/winding/bunchedRise.ts';
 import { airCapacitance, medhurstRise } from '../../src/engine/circuit/winding/medhurst.ts';
-import { toroidCoil } from '../../src/engine/circuit/winding/toroidCoil.ts';
+import { toroidCoil, type WireSize } from '../../src/engine/circuit/winding/toroidCoil.ts';
+import { coilWinder, type RingWound } from '../../src/engine/circuit/winding/windCoil.ts';
 import { type Core, cores } from '../../src/engine/data/cores.ts';
 
 const ring = (title: string) => {
@@ -89,17 +90,60 @@ describe('coil on air', () => {
     );
   });
 
-  // Source: the exact current sheet (Lorenz); turns are the next whole ones, less a quarter.
+  // Source: the exact current sheet (Lorenz), and a helix unrolled.
   test('turns, inductance and wire', () => {
-    const wire = { bare: 0.8e-3, overall: 0.855e-3 };
-    const coil = airCoilOf(0.5e-6, { former: 8e-3, pitch: 1e-3 }, wire, 0.02, 14.2e6);
-    expect(coil.diameter).toBeCloseTo(8.855e-3, 12);
-    expect(airCoil(coil.turnsExact, coil.diameter, coil.turnsExact * 1e-3)).toBeCloseTo(0.5e-6, 15);
-    expect(coil.turns).toBe(Math.ceil(coil.turnsExact - 0.25));
-    expect(coil.length).toBeCloseTo(coil.turns * Math.hypot(Math.PI * 8.855e-3, 1e-3) + 0.04, 12);
-    // Source: common practice: a centimetre of close-wound thick wire on air reaches 100 to 250.
+    const coil = airCoilOf(0.5e-6, { former: 8e-3, wire: 0.8e-3, spacing: 1.25 }, 0.02, 14.2e6);
+    expect(airCoil(coil.turns, 8.8e-3, coil.turns * 1e-3)).toBeCloseTo(0.5e-6, 15);
+    expect(coil.l).toBeCloseTo(0.5e-6, 15);
+    expect(coil.length).toBeCloseTo(coil.turns * Math.hypot(Math.PI * 8.8e-3, 1e-3) + 0.04, 12);
+    // Common practice, no source: a centimetre of thick wire on air reaches 100 to 300.
     expect(coil.q).toBeGreaterThan(100);
-    expect(coil.q).toBeLessThan(250);
+    expect(coil.q).toBeLessThan(300);
+  });
+
+  // Source: Wheeler 1928, worked by hand: 1 inch across, 1 inch long, 20 turns: 100/(4.5 + 10) = 6.9 µH.
+  test('Wheeler’s kind of coil', () => {
+    const wire = 25.4e-3 / 20 / 1.25;
+    const coil = airCoilOf(6.9e-6, { former: 25.4e-3 - wire, wire, spacing: 1.25 }, 0, 7e6);
+    expect(Math.abs(coil.turns / 20 - 1)).toBeLessThan(0.01);
+  });
+
+  // Below one turn the sheet is so short that its formula loses digits to subtraction.
+  test('solved for any wire and former from one turn up', () => {
+    for (const l of [20e-9, 1e-6, 50e-6, 500e-6]) {
+      for (const former of [2e-3, 20e-3, 200e-3]) {
+        for (const wire of [0.1e-3, 1e-3, 5e-3]) {
+          const coil = airCoilOf(l, { former, wire, spacing: 1.05 }, 0, 7e6);
+          if (coil.turns >= 1) expect(coil.l / l, `${l} ${former} ${wire}`).toBeCloseTo(1, 11);
+        }
+      }
+    }
+  });
+});
+
+describe('a stock that is counted', () => {
+  const q = (title: string) => {
+    const core = cores.find((c) => c.title === title) as Core;
+    return { ...core, coreQ: core.mix.coreQ };
+  };
+  const stock = {
+    row: [q('T37-2'), q('T50-2')],
+    pieces: [1, 1],
+    otherwise: [q('T37-2')],
+    wires: [{ bare: 0.5e-3, overall: 0.544e-3 }],
+    tail: 0.04,
+    air: null,
+  };
+  // Source: counting.
+  test('each coil takes its piece, and the third finds none', () => {
+    const wind = coilWinder(stock, 7.2e6);
+    const made = [1e-6, 1e-6, 1e-6].map((l) => wind(l, 0) as RingWound<ReturnType<typeof q>, WireSize>);
+    expect(made.map(({ core }) => core.title)).toEqual(['T37-2', 'T50-2', 'T37-2']);
+    expect(made.map(({ inStock }) => inStock)).toEqual([true, true, false]);
+  });
+  test('what is gone is not taken again', () => {
+    const first = coilWinder(stock, 7.2e6, [stock.row[0] as (typeof stock.row)[0]])(1e-6, 0);
+    expect(first.on === 'ring' && first.core.title).toBe('T50-2');
   });
 });
 

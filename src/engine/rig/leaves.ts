@@ -112,6 +112,9 @@ const elsewhere: Readonly<Record<string, Readonly<Record<string, readonly string
     ],
     transmit: ['micLevel', 'micGain', 'micFitted'],
   },
+  cores: {
+    windings: ['former', 'air'],
+  },
   windings: {
     transformers: ['transformer', 'modulator', 'reactanceTimes', 'choke'],
   },

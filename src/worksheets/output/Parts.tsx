@@ -61,7 +61,7 @@ export function Parts() {
       <Rows
         of="output.asWound"
         narrow="scroll"
-        columns={['label', 'core', 'turns', 'wire', 'lWound', 'q', 'own', 'notch']}
+        columns={['label', 'core', 'turns', 'turnsOnAir', 'wire', 'lWound', 'q', 'own', 'notch']}
       />
       <Disclosure summary="It is built: put in what the meter says">
         <Pasted of="output.measured" measured lines={4} example="L1 1.51 µH" />

@@ -20,9 +20,9 @@ export function AirCoils() {
       }
     >
       <Fields>
-        <Entry of="windings.former" />
-        <Entry of="windings.airWire" />
-        <Entry of="windings.airPitch" />
+        <Entry of="cores.former" />
+        <Entry of="cores.airWire" />
+        <Entry of="cores.airPitch" />
       </Fields>
       <Rows
         of="windings.airCoils"

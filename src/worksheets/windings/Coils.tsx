@@ -64,7 +64,10 @@ export function Coils() {
           caption="What to do then"
           columns={['label', 'own', 'lLow', 'lHigh', 'lBunched', 'advice']}
         />
-        <Pasted of="output.measured" files=".txt,text/plain" />
+        <Pasted of="output.measured" measured lines={4} example="L1 1.51 µH" />
+        <Fields>
+          <Entry of="windings.testCapacitor" />
+        </Fields>
       </Section>
       <Section
         title="Are they good enough?"
@@ -86,7 +89,7 @@ export function Coils() {
           <Rows
             of="windings.coils"
             caption="Core and turns"
-            columns={['label', 'core', 'al', 'turnsExact', 'turns', 'length']}
+            columns={['label', 'core', 'place', 'al', 'turnsExact', 'turns', 'share', 'dip', 'length']}
           />
           <Rows
             of="windings.coils"

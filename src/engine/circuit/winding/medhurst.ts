@@ -31,6 +31,10 @@ export interface Corner {
   /** Share of the way to the upper row, and to the upper column. */
   readonly row: number;
   readonly column: number;
+  /** Number of the lower row; length over diameter of both columns, the upper null for a coil without end. */
+  readonly low: number;
+  readonly from: number;
+  readonly to: number | null;
 }
 
 /**
@@ -52,6 +56,9 @@ export function cornerOf(s: number, slender: number): Corner {
     at: [figure(low, c), figure(low, c + 1), figure(low + 1, c), figure(low + 1, c + 1)],
     row: r - low,
     column,
+    low,
+    from,
+    to: slender >= 10 ? null : to,
   };
 }
 

@@ -5,8 +5,8 @@ import { type ToroidCore, wholeTurns } from './toroidCoil.ts';
 const THINNEST = 0.3e-3;
 
 /**
- * The first of a row of cores, smallest first, on which a tuned coil's turns fit in one layer of
- * wire of 0.3 mm and the flux keeps to the guideline; the last where none does.
+ * The first of a row of cores, the one to try first at its beginning, that suits a tuned coil; the
+ * last where none does.
  *
  * @param l inductance, H
  * @param frequency Hz
@@ -18,13 +18,19 @@ export function pickToroid<C extends ToroidCore>(
   frequency: number,
   voltage: number,
 ): C | undefined {
-  const guide = fluxGuide(frequency);
-  const fitting = row.find(({ al, size }) => {
-    const turns = wholeTurns(l, al);
-    return (
-      thickestWire(size.inner, turns) >= THINNEST &&
-      peakFlux(voltage, turns, size.area, frequency) <= guide
-    );
-  });
-  return fitting ?? row.at(-1);
+  return row.find((core) => suitsToroid(core, l, frequency, voltage)) ?? row.at(-1);
+}
+
+/** Do the turns fit in one layer of wire of 0.3 mm, with the flux below its guideline? */
+export function suitsToroid(
+  { al, size }: ToroidCore,
+  l: number,
+  frequency: number,
+  voltage: number,
+): boolean {
+  const turns = wholeTurns(l, al);
+  return (
+    thickestWire(size.inner, turns) >= THINNEST &&
+    peakFlux(voltage, turns, size.area, frequency) <= fluxGuide(frequency)
+  );
 }

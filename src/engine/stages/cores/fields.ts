@@ -2,6 +2,8 @@ import { choice, count, declare, model, quantity, table, words } from '../../fie
 import { coresInputs } from './inputs.ts';
 import type { Shelf } from './shelf.ts';
 
+export type { Shelf, ShelfCoil, ShelfCore } from './shelf.ts';
+
 const perTurn = (label: string, symbol: string, help: string) =>
   quantity({ label, symbol, unit: 'H/t²', digits: 3, help });
 

@@ -1,13 +1,16 @@
-import { type Core, cores, mixes } from '../../data/cores.ts';
-import { parse } from '../../quantity/parse.ts';
+import { type Core, type CoreSize, coreSizes, cores, mixes } from '../../data/cores.ts';
+import { twoHoleCores } from '../../data/twoHoleCores.ts';
+import { ringFigures } from './ringFigures.ts';
 
 /** One line of the box. */
 export interface BoxLine {
   readonly line: number;
   readonly title: string;
   readonly pieces: number;
-  /** Null where the line was not understood. */
+  /** A ring; null where it is none, or the line was not understood. */
   readonly core: Core | null;
+  /** A core with two holes, by its key. */
+  readonly block?: { readonly key: string; readonly al: number };
 }
 
 /** Lines that are read, and pieces that one line may hold. */
@@ -19,50 +22,85 @@ const MU0_OVER_2PI = 2e-7;
 /** Permeability above which a ring is taken for ferrite. */
 export const FERRITE_FROM = 30;
 
-/** Takes the list of cores apart; a line that is not understood stays a line. */
+/** Q taken for the core of an unmarked ring of low permeability: half that of a known mix. */
+const UNMARKED_Q = 300;
+
+/**
+ * Takes the list of cores apart; a line that is not understood stays a line. Names stand once: a
+ * second ring of one name gets a number.
+ */
 export function readBox(text: string | null): readonly BoxLine[] {
+  const rings = new Map<string, number>();
   return (text ?? '')
     .split(/\r\n|\n|\r/)
     .map((line, i) => [line.trim(), i + 1] as const)
     .filter(([line]) => line !== '' && !/^[!#%]/.test(line))
     .slice(0, MOST)
-    .map(([line, number]) => known(line, number) ?? unknown(line, number));
+    .map(([line, number]) => {
+      const read = twoHoles(line, number) ?? known(line, number) ?? unknown(line, number);
+      if (read.core === null || cores.includes(read.core)) return read;
+      const before = rings.get(read.title) ?? 0;
+      rings.set(read.title, before + 1);
+      if (before === 0) return read;
+      const title = `${read.title} (${before + 1})`;
+      return { ...read, title, core: { ...read.core, title } };
+    });
 }
 
+const holes = /(?<![a-z\d])BN\s?-?(\d{2})\s?[-/ ]\s?(\d{3,4})(?!\d)/i;
+const name = /(?<![a-z\d])(F?T)\s?-?(\d{2,3})\s?[-/ ]\s?(\d{1,3})(?![\d.])/i;
+
+/** A core with two holes, by its name. */
+function twoHoles(line: string, number: number): BoxLine | null {
+  const found = holes.exec(line);
+  const block = twoHoleCores.find(({ key }) => key === `BN-${found?.[1]}-${found?.[2]}`);
+  if (!found || !block) return null;
+  const rest = `${line.slice(0, found.index)} ${line.slice(found.index + found[0].length)}`;
+  return { line: number, title: block.title, pieces: piecesIn(rest), core: null, block };
+}
+
+/** A core of the table, by its name. */
 function known(line: string, number: number): BoxLine | null {
-  const plain = (name: string) => name.toLowerCase().replace(/[\s_]/g, '');
-  const start = plain(line);
-  const core = [...cores]
-    .sort((a, b) => b.title.length - a.title.length)
-    .find(({ title, key }) => start.startsWith(plain(title)) || start.startsWith(plain(key)));
-  if (!core) return null;
-  const rest = start.startsWith(plain(core.title))
-    ? start.slice(plain(core.title).length)
-    : start.slice(plain(core.key).length);
-  // T50-2 must not be read out of T50-26.
-  if (/^\d/.test(rest) && !/\s/.test(line)) return null;
-  return { line: number, title: core.title, pieces: piecesIn(rest), core };
+  const found = name.exec(line);
+  if (!found) return null;
+  const [all, family = '', across = '', mix = ''] = found;
+  const older = /\bold(er)?\b/i.test(line) ? '-older' : '';
+  const key = `${family.toUpperCase()}${across}-${mix}`;
+  const core =
+    cores.find((one) => one.key === `${key}${older}`) ?? cores.find((one) => one.key === key);
+  const rest = `${line.slice(0, found.index)} ${line.slice(found.index + all.length)}`;
+  // An A_L beside a name is a measured one: it goes before the table's.
+  const { al } = ringFigures(line);
+  const size = coreSizes[`${family.toUpperCase()}${across}` as keyof typeof coreSizes];
+  if (al !== null && size) {
+    return {
+      line: number,
+      title: `${key}, measured`,
+      pieces: piecesIn(rest),
+      core: ringOf(number, `${key}, measured`, size, al),
+    };
+  }
+  return core ? { line: number, title: core.title, pieces: piecesIn(rest), core } : null;
 }
 
-function piecesIn(rest: string): number {
-  const found = /(\d{1,3})/.exec(rest);
+/** `x5`, `5 x`, `5 pieces`, `: 5`; one where none are said. */
+function piecesIn(text: string): number {
+  const found =
+    /[x×*]\s*(\d{1,3})(?![\d.,])/i.exec(text) ??
+    /(?<![\d.,])(\d{1,3})\s*(?:[x×*]|pcs?\b|pieces?\b|off\b)/i.exec(text) ??
+    /^[\s:,;=–-]*(\d{1,3})[\s:,;=–-]*$/.exec(text.replace(/[a-z]+/gi, ' '));
   return Math.max(1, Math.min(PIECES, Number(found?.[1] ?? 1)));
 }
 
-/** A ring by its dimensions in millimetres and its inductance factor. */
+/** A ring by its dimensions and its inductance factor. */
 function unknown(line: string, number: number): BoxLine {
-  const figure = (name: string) => {
-    const found = new RegExp(`\\b${name}\\s*[:=]?\\s*(\\d+(?:[.,]\\d+)?)`, 'i').exec(line);
-    return found ? Number((found[1] ?? '').replace(',', '.')) * 1e-3 : null;
-  };
-  const outer = figure('OD');
-  const inner = figure('ID');
-  const height = figure('h');
-  const factor = /\bAL\s*[:=]?\s*(\S+)/i.exec(line)?.[1] ?? '';
-  const read = parse(factor, 'H');
-  const al = read.kind === 'value' ? read.value : Number.NaN;
-  const title = line.replace(/[,;]?\s*\b(OD|ID|h|AL)\b.*$/i, '').trim() || 'unmarked ring';
+  const { outer, inner, height, al, rest } = ringFigures(line);
+  const title = (rest.replace(/[\s,;:]+$/, '').replace(/\s+/g, ' ') || 'unmarked ring').slice(
+    0,
+    40,
+  );
   const sound =
+    al !== null &&
     outer !== null &&
     inner !== null &&
     height !== null &&
@@ -70,31 +108,40 @@ function unknown(line: string, number: number): BoxLine {
     outer < 0.2 &&
     inner > 0.5e-3 &&
     height > 0.2e-3 &&
-    height < 0.2 &&
-    al > 1e-11 &&
-    al < 1e-3;
+    height < 0.2;
   if (!sound) return { line: number, title: line.slice(0, 40), pieces: 1, core: null };
-  const mu = permeabilityOf(al, outer, inner, height);
+  const named = title
+    .replace(/[\s,;:]+(?=x?\s*\d+\s*$)/i, ' ')
+    .replace(/\s*(?:[x×*]\s*\d+|\d+\s*[x×*]|\d+\s*(?:pcs?|pieces?))\s*/i, ' ')
+    .trim();
+  const size = {
+    outer,
+    inner,
+    height,
+    path: (Math.PI * (outer + inner)) / 2,
+    area: ((outer - inner) / 2) * height,
+  };
   return {
     line: number,
-    title: title.slice(0, 40),
-    pieces: 1,
-    core: {
-      key: `box${number}`,
-      title: title.slice(0, 40),
-      size: {
-        outer,
-        inner,
-        height,
-        path: (Math.PI * (outer + inner)) / 2,
-        area: ((outer - inner) / 2) * height,
-      },
-      mix: { ...(mu < FERRITE_FROM ? mixes[2] : mixes[43]), title: 'unmarked', permeability: mu },
-      al,
-      generation: null,
-      source: 'measured by the user',
-      year: null,
-    },
+    title: named || 'unmarked ring',
+    pieces: piecesIn(rest),
+    core: ringOf(number, named || 'unmarked ring', size, al),
+  };
+}
+
+/** A ring of which only dimensions and A_L are known. */
+function ringOf(number: number, title: string, size: CoreSize, al: number): Core {
+  const mu = permeabilityOf(al, size.outer, size.inner, size.height);
+  const kind = mu < FERRITE_FROM ? { ...mixes[2], coreQ: UNMARKED_Q } : mixes[43];
+  return {
+    key: `box${number}`,
+    title,
+    size,
+    mix: { ...kind, title: 'unmarked', permeability: mu, tolerance: 0.05 },
+    al,
+    generation: null,
+    source: 'measured by the user',
+    year: null,
   };
 }
 

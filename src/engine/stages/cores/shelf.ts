@@ -1,17 +1,16 @@
+import type { AirForm } from '../../circuit/winding/airCoilOf.ts';
+import type { WindingStock, WoundCoil } from '../../circuit/winding/windCoil.ts';
 import { type Core, cores } from '../../data/cores.ts';
 import { type Wire, wires } from '../../data/wires.ts';
 
 /** A core that a coil may be wound on, with its Q as the winding mathematics wants it. */
 export type ShelfCore = Core & { readonly coreQ: number | null };
 
-/** What there is to wind tuned coils with. */
-export interface Shelf {
-  /** Cores, smallest first: the first that suffices is taken. */
-  readonly row: readonly ShelfCore[];
-  /** Wires, thinnest first: the thickest that fits is taken. */
-  readonly wires: readonly Wire[];
-  /** m. */
-  readonly tail: number;
+/** A coil wound from the shelf. */
+export type ShelfCoil = WoundCoil<ShelfCore, Wire>;
+
+/** What there is to wind tuned coils with: cores smallest first. */
+export interface Shelf extends WindingStock<ShelfCore, Wire> {
   /** Keys of the ferrites of the box, where only those may be taken; null where any may. */
   readonly ferrites: readonly string[] | null;
 }
@@ -34,29 +33,46 @@ const usual = (frequency: number): ShelfCore[] =>
 export const servesAt = ({ mix }: Core, frequency: number): boolean =>
   mix.kind === 'iron' && frequency >= mix.useful[0] && frequency <= mix.useful[1];
 
+/** What was asked for. */
+export interface ShelfAsked {
+  readonly coilCore: string;
+  readonly wire: string;
+  readonly tail: number;
+}
+
 /**
  * What there is to choose from.
  *
- * @param boxed cores of the box, any order
+ * @param boxed cores of the box with their pieces, any order
+ * @param blocks keys of the cores with two holes in the box
+ * @param air how coils are wound that have no core
  */
 export function shelfOf(
-  asked: { readonly coilCore: string; readonly wire: string; readonly tail: number },
+  asked: ShelfAsked,
   frequency: number,
-  boxed: readonly Core[],
+  boxed: readonly { readonly core: Core; readonly pieces: number }[],
+  blocks: readonly string[] = [],
+  air: AirForm | null = null,
 ): Shelf {
   const named = cores.find(({ key }) => key === asked.coilCore);
   const own = boxed
-    .filter((core) => servesAt(core, frequency))
-    .sort((a, b) => a.size.outer - b.size.outer)
-    .map(withQ);
+    .filter(({ core }) => servesAt(core, frequency))
+    .sort((a, b) => a.core.size.outer - b.core.size.outer);
   const fromBox = asked.coilCore === 'box' && own.length > 0;
   const wire = wires.find(({ title }) => title === asked.wire);
   const system = asked.wire === 'awg' ? 'awg' : 'metric';
-  const ferrites = boxed.filter(({ mix }) => mix.kind === 'ferrite').map(({ key }) => key);
+  const ferrites = [
+    ...boxed.flatMap(({ core }) => (core.mix.kind === 'ferrite' ? [core.key] : [])),
+    ...blocks,
+  ];
+  const any = usual(frequency);
   return {
-    row: named ? [withQ(named)] : fromBox ? own : usual(frequency),
+    row: named ? [withQ(named)] : fromBox ? own.map(({ core }) => withQ(core)) : any,
+    pieces: fromBox ? own.map(({ pieces }) => pieces) : null,
+    otherwise: any,
     wires: wire ? [wire] : wires.filter((one) => one.system === system && one.bare <= STIFFEST),
     tail: asked.tail,
+    air: asked.coilCore === 'air' ? air : null,
     ferrites: asked.coilCore === 'box' && ferrites.length > 0 ? ferrites : null,
   };
 }

@@ -3,7 +3,7 @@ import type { Problem, Seen, Work } from '../../fields/stage.ts';
 import { format, formatTrimmed } from '../../quantity/format.ts';
 import type { planFields } from '../plan/fields.ts';
 import type { coresFields } from './fields.ts';
-import { permeabilityOf, readBox } from './readBox.ts';
+import { type BoxLine, permeabilityOf, readBox } from './readBox.ts';
 import type { coresReads } from './reads.ts';
 import { servesAt, shelfOf } from './shelf.ts';
 
@@ -15,13 +15,14 @@ export const APART = 0.05;
 /** Which cores and wire there are, and what the unknown one is. */
 export function workCores(seen: CoresSeen): Work<typeof coresFields> {
   const lines = readBox(seen.box);
-  const boxed = lines.flatMap(({ core }) => core ?? []);
-  const listed = lines.map(({ line, title, pieces, core }) => ({
+  const boxed = together(lines);
+  const blocks = lines.flatMap(({ block }) => block?.key ?? []);
+  const listed = lines.map(({ line, title, pieces, core, block }) => ({
     line,
     title,
-    pieces: core ? pieces : null,
-    al: core?.al ?? null,
-    serves: serves(core, seen.nominal),
+    pieces: core || block ? pieces : null,
+    al: core?.al ?? block?.al ?? null,
+    serves: block ? ('windings' as const) : serves(core, seen.nominal),
   }));
   const trial = trialsOf(seen);
   const mu =
@@ -35,15 +36,30 @@ export function workCores(seen: CoresSeen): Work<typeof coresFields> {
   return {
     results: {
       listed,
-      pieces: lines.reduce((sum, { core, pieces }) => sum + (core ? pieces : 0), 0),
+      pieces: listed.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0),
       ...trial,
       permeability: mu,
       likely: likely(trial.al, mu, seen),
       line: mu === null || trial.al === null ? null : lineOf(seen, trial.al),
-      shelf: shelfOf(seen, seen.nominal, boxed),
+      shelf: shelfOf(seen, seen.nominal, boxed, blocks, {
+        former: seen.former,
+        wire: seen.airWire,
+        spacing: seen.airPitch,
+      }),
     },
     problems: problems(seen, boxed, trial.apart, listed),
   };
+}
+
+/** Each core once, with all its pieces. */
+function together(lines: readonly BoxLine[]): { readonly core: Core; readonly pieces: number }[] {
+  const sums = new Map<string, { core: Core; pieces: number }>();
+  for (const { core, pieces } of lines) {
+    if (core === null) continue;
+    const before = sums.get(core.title)?.pieces ?? 0;
+    sums.set(core.title, { core, pieces: before + pieces });
+  }
+  return [...sums.values()];
 }
 
 const serves = (core: Core | null, frequency: number) => {
@@ -100,7 +116,7 @@ function lineOf({ outer, inner, height }: CoresSeen, al: number): string {
 
 function problems(
   seen: CoresSeen,
-  boxed: readonly Core[],
+  boxed: ReturnType<typeof together>,
   apart: number | null,
   listed: readonly { readonly serves: string; readonly title: string | null }[],
 ): Problem[] {
@@ -114,7 +130,7 @@ function problems(
       try: 'A name as in T50-2 or FT37-43, or dimensions and factor: ring OD 12.7 ID 7.7 h 4.8 AL 4.9n.',
     });
   }
-  if (seen.coilCore === 'box' && !boxed.some((core) => servesAt(core, seen.nominal))) {
+  if (seen.coilCore === 'box' && !boxed.some(({ core }) => servesAt(core, seen.nominal))) {
     out.push({
       field: 'cores.coilCore',
       weight: 'warns',

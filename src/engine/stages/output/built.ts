@@ -5,6 +5,7 @@ import { fitParts } from './fitParts.ts';
 import { harmonicRows, outcomeOf } from './harmonicRows.ts';
 import { ladderOf } from './ladderOf.ts';
 import { type Network, network } from './network.ts';
+import { partVolts } from './partVolts.ts';
 import { readMeasured } from './readMeasured.ts';
 import type { OutputSeen } from './seen.ts';
 
@@ -31,7 +32,7 @@ function worked(
   { parts: exact, turns, cutoff, end, stop }: Exclude<Network, { refusal: string }>,
   measured: ReadonlyMap<string, number>,
 ) {
-  const parts = fitParts(exact, seen, Math.sqrt(seen.pep * seen.antenna), measured);
+  const parts = fitParts(exact, seen, partVolts(exact, turns, seen), measured);
 
   // The network alone, fed by a current.
   const alone = ladderOf(parts, turns, seen, Number.POSITIVE_INFINITY);
@@ -106,6 +107,7 @@ function worked(
       verdict:
         worst?.margin == null ? ('holds' as const) : outcomeOf(worst.margin, seen.marginWanted),
       ladder: alone,
+      wound: parts.flatMap(({ part, wound }) => (wound ? [{ label: part.label, wound }] : [])),
     },
   };
 }

@@ -64,9 +64,10 @@ export function woundRows(parts: readonly Fitted[]) {
     return [
       {
         label: part.label,
-        core: wound.core.title,
-        wire: wound.wire.title,
-        turns: wound.turns,
+        core: wound.on === 'ring' ? wound.core.title : `air, ${format(wound.form.former, 'm', 2)}`,
+        wire: wound.on === 'ring' ? wound.wire.title : format(wound.form.wire, 'm', 2),
+        turns: wound.on === 'ring' ? wound.turns : null,
+        turnsOnAir: wound.on === 'ring' ? null : wound.turns,
         lWound: wound.l,
         q,
         own,

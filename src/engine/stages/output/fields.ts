@@ -1,5 +1,6 @@
 import type { OutputLadder } from '../../circuit/outputLadder.ts';
 import { count, declare, model, quantity, words } from '../../fields/declare.ts';
+import type { ShelfCoil } from '../cores/fields.ts';
 import { outputInputs } from './inputs.ts';
 import { asWound, coils, elements, harmonics, response, verdict } from './tables.ts';
 
@@ -136,6 +137,10 @@ export const outputFields = declare({
       help: 'Which text the limit comes from, and for whom it holds.',
     }),
     response,
+    wound: model<readonly { readonly label: string; readonly wound: ShelfCoil }[]>()({
+      label: 'The coils as wound',
+      help: 'For Windings: the same coils.',
+    }),
     ladder: model<OutputLadder>()({
       label: 'The network as built',
       help: 'Every part with its own Q, from the collector to the antenna, fed by a current.',

@@ -1,5 +1,6 @@
+import { coilWinder, rewound } from '../../circuit/winding/windCoil.ts';
 import { bestPair, nearest, type Series } from '../../quantity/preferred.ts';
-import { type Stock, type Wound, wind } from './coilStock.ts';
+import type { Shelf, ShelfCoil } from '../cores/fields.ts';
 import type { Part } from './part.ts';
 
 /** How the parts are made. */
@@ -12,7 +13,7 @@ export interface FitAsked {
   readonly selfCapacitance: number | null;
   readonly capacitorQ: number;
   /** Cores and wire to choose from. */
-  readonly shelf: Stock | null;
+  readonly shelf: Shelf;
 }
 
 /** A part as it is built. */
@@ -28,14 +29,11 @@ export interface Fitted {
   readonly q: number;
   /** The coil's own capacitance, F; of a capacitor 0. */
   readonly own: number;
-  readonly wound: Wound | null;
+  readonly wound: ShelfCoil | null;
 }
 
 /** Smallest single capacitor worth fitting as one of two, F. */
 const SMALLEST = 1e-12;
-
-/** Q of a coil that nothing is there to wind on. */
-const UNKNOWN_Q = 150;
 
 /** Less than this across a coil is nothing, F. */
 const NOTHING = 1e-16;
@@ -43,15 +41,16 @@ const NOTHING = 1e-16;
 /**
  * Every part as built: capacitors from a series, coils trimmed or of whole turns, or as measured.
  *
- * @param voltage across a coil at full power, about, V rms: chooses the core
+ * @param volts across each part at full power, V rms: chooses the core
  */
 export function fitParts(
   parts: readonly Part[],
   asked: FitAsked,
-  voltage: number,
+  volts: readonly number[],
   measured: ReadonlyMap<string, number>,
 ): Fitted[] {
   const out: Fitted[] = [];
+  const wind = coilWinder(asked.shelf, asked.nominal);
   parts.forEach((part, k) => {
     if (part.kind !== 'coil') {
       const own = part.kind === 'across' ? (out.at(-1)?.own ?? 0) : 0;
@@ -60,31 +59,45 @@ export function fitParts(
         out.push(capacitorOf(part, part.exact - own, asked, measured));
       return;
     }
-    const wound = wind(part.exact, asked.nominal, voltage, asked.shelf);
-    const own = asked.selfCapacitance ?? wound?.selfCapacitance ?? 0;
     const next = parts[k + 1];
-    const capacitor = next?.kind === 'across' && next.exact - own >= NOTHING ? next : null;
-    const across = capacitor
-      ? capacitorOf(capacitor, capacitor.exact - own, asked, measured).value + own
-      : own;
-    // A trap's coil is trimmed until the notch is where it belongs.
-    const wanted =
-      part.notch === null || next?.kind !== 'across'
-        ? part.exact
-        : 1 / ((2 * Math.PI * part.notch) ** 2 * across);
+    let wound = wind(part.exact, volts[k] ?? 0);
+    let { own, wanted } = withAcross(part, next, wound, asked, measured);
+    if (wanted !== part.exact) {
+      // A trap's coil is another than designed: its turns, and with them what it has itself, follow.
+      wound = rewound(wound, wanted, asked.shelf, asked.nominal);
+      ({ own, wanted } = withAcross(part, next, wound, asked, measured));
+    }
     const known = measured.get(part.label);
     out.push({
       part,
       wanted,
-      value: known ?? (asked.coilsFitted === 'wound' && wound ? wound.l : wanted),
+      value: known ?? (asked.coilsFitted === 'wound' ? wound.l : wanted),
       singles: [],
       measured: known !== undefined,
-      q: asked.coilQ ?? wound?.q ?? UNKNOWN_Q,
+      q: asked.coilQ ?? wound.q,
       own,
       wound,
     });
   });
   return out;
+}
+
+/** What a coil has itself, F, and what it is to be with the capacitor across it that is fitted, H. */
+function withAcross(
+  part: Part,
+  next: Part | undefined,
+  wound: ShelfCoil,
+  asked: FitAsked,
+  measured: ReadonlyMap<string, number>,
+): { own: number; wanted: number } {
+  const own = asked.selfCapacitance ?? wound.selfCapacitance;
+  if (part.notch === null || next?.kind !== 'across') return { own, wanted: part.exact };
+  const across =
+    next.exact - own >= NOTHING
+      ? capacitorOf(next, next.exact - own, asked, measured).value + own
+      : own;
+  // A trap's coil is trimmed until the notch is where it belongs.
+  return { own, wanted: 1 / ((2 * Math.PI * part.notch) ** 2 * across) };
 }
 
 function capacitorOf(

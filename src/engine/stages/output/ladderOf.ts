@@ -4,7 +4,7 @@ import type { Fitted } from './fitParts.ts';
 
 /** The network as a ladder for analysis: every part with its own Q, coils with what lies across. */
 export function ladderOf(
-  parts: readonly Fitted[],
+  parts: readonly Pick<Fitted, 'part' | 'value' | 'q' | 'own'>[],
   turns: TurnsRatio | null,
   { antenna, nominal }: { readonly antenna: number; readonly nominal: number },
   sourceResistance: number,

@@ -10,7 +10,7 @@ export const outputReads = {
   fundamental: 'transmit.fundamental',
   harmonicCurrents: 'transmit.harmonicCurrents',
   outputImpedance: 'transmit.outputImpedance?',
-  shelf: 'cores.shelf?',
+  shelf: 'cores.shelf',
   match: 'output.match',
   loadedQ: 'output.loadedQ',
   lowpass: 'output.lowpass',

@@ -123,10 +123,17 @@ export const asWound = table({
     label: words({ label: 'Coil', help: 'Its name in the circuit.' }),
     core: words({
       label: 'Core',
-      help: 'The smallest of powdered iron on which the turns fit in one layer and the flux keeps to its guideline. Windings may take another.',
+      help: 'As the core box says: the one asked for, or the smallest on which the turns fit in one layer and the flux keeps to its guideline.',
     }),
     wire: words({ label: 'Wire', help: 'The thickest that fits.' }),
     turns: count({ label: 'Turns', symbol: 'N', help: 'Passes through the hole.' }),
+    turnsOnAir: quantity({
+      label: 'Turns on air',
+      symbol: 'N_a',
+      unit: 'turns',
+      digits: 3,
+      help: 'Without a core; parts of a turn count.',
+    }),
     lWound: quantity({
       label: 'Whole turns give',
       symbol: 'L_N',

@@ -1,5 +1,13 @@
 import { ENAMEL, EPS0 } from '../../circuit/toroidCapacitance.ts';
 import {
+  airCapacitanceFormula,
+  airLossSteps,
+  airResistanceFormula,
+  airShape,
+  lorenzFormula,
+  lorenzSteps,
+} from '../../circuit/winding/airCoilFormula.ts';
+import {
   capacitanceFormula,
   capacitanceSteps,
   coilQFormula,
@@ -9,9 +17,9 @@ import { COPPER, MU0 } from '../../circuit/wireLoss.ts';
 import { type Core, cores } from '../../data/cores.ts';
 import { type Wire, wires } from '../../data/wires.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import type { ShelfCoil } from '../cores/fields.ts';
 import { type ElementRow, elementsOf, symbolOf } from './chainFormula.ts';
 import type { outputFields } from './fields.ts';
-import { partOf } from './partOf.ts';
 
 type Keys = `asWound.${keyof (typeof outputFields)['results']['asWound']['columns']}`;
 
@@ -30,25 +38,24 @@ export const woundWorkings: Pick<
     'The one asked for; else the smallest, of the box or from T37 up, on which the turns fit in one layer of 0.3 mm wire with the flux below its guideline; mix 2 up to 10 MHz, mix 6 above.',
   ),
   'asWound.wire': named('The one asked for, or the thickest that fits in one layer, up to 0.8 mm.'),
+  'asWound.turnsOnAir': (look, index) => ({
+    says: 'At so many turns the exact current sheet has the inductance wanted.',
+    left: lorenzFormula,
+    right: 'L_d',
+    root: 'N_a',
+    where: { N_a: 'row.turnsOnAir', L_d: askedFor(look, index), ...onAir, ...lorenzSteps },
+    source: 'Lorenz, 1879; Nagaoka, 1909; elliptic integrals by Abramowitz & Stegun, 17.6',
+  }),
   'asWound.turns': (look, index) => ({
     says: 'Inductance grows as the square of the turns, which are whole.',
     formula: 'max(1, round(sqrt(L_d / A_L)))',
     where: {
-      L_d: {
-        value: partOf(look, rowOf(look, index).label)?.exact ?? 0,
-        unit: 'H',
-        says: 'as designed',
-      },
+      L_d: askedFor(look, index),
       A_L: alOf(coreOf(look, index)),
     },
     source: 'definition of A_L',
   }),
-  'asWound.lWound': (look, index) => ({
-    says: 'What these turns give, spread evenly.',
-    formula: 'A_L * N^2',
-    where: { A_L: alOf(coreOf(look, index)), N: 'row.turns' },
-    source: 'definition of A_L',
-  }),
+  'asWound.lWound': (look, index) => (airOf(look, index) === null ? ofTurns(look, index) : ofSheet),
   'asWound.q': (look, index) =>
     look('output.coilQ') === null ? qAsWound(look, index) : typed('Q_L', 'output.coilQ'),
   'asWound.own': (look, index) =>
@@ -56,6 +63,43 @@ export const woundWorkings: Pick<
       ? capacitanceAsWound(look, index)
       : typed('C_t', 'output.selfCapacitance'),
   'asWound.notch': (look, index) => notch(look, index),
+};
+
+const ofTurns = (look: Look, index: number): Working => ({
+  says: 'What these turns give, spread evenly.',
+  formula: 'A_L * N^2',
+  where: { A_L: alOf(coreOf(look, index)), N: 'row.turns' },
+  source: 'definition of A_L',
+});
+
+const mu0 = {
+  value: MU0,
+  unit: 'H/m',
+  says: 'permeability of the vacuum',
+  source: 'CODATA',
+} as const;
+
+const copper = {
+  value: COPPER,
+  unit: 'Ω·m',
+  says: 'resistivity of copper at 20 °C',
+  source: 'IEC 60028',
+} as const;
+
+/** Shape of a coil on air, from its turns. */
+const onAir: Record<string, Bound> = {
+  D_f: 'cores.former',
+  d_a: 'cores.airWire',
+  p_a: 'cores.airPitch',
+  mu_0: mu0,
+  ...airShape,
+};
+
+const ofSheet: Working = {
+  says: 'The exact current sheet at these turns.',
+  formula: lorenzFormula,
+  where: { N_a: 'row.turnsOnAir', ...onAir, ...lorenzSteps },
+  source: 'Lorenz, 1879; Nagaoka, 1909; elliptic integrals by Abramowitz & Stegun, 17.6',
 };
 
 function named(says: string): Working {
@@ -70,6 +114,23 @@ const typed = (symbol: string, path: string): Working => ({
 });
 
 function qAsWound(look: Look, index: number): Working {
+  const air = airOf(look, index);
+  if (air !== null) {
+    return {
+      says: 'Reactance over the wire’s resistance.',
+      formula: `2 * pi * f_0 * L_d / (${airResistanceFormula})`,
+      where: {
+        L_d: askedFor(look, index),
+        N_a: 'row.turnsOnAir',
+        ...onAir,
+        l_t: 'cores.tail',
+        f_0: 'plan.nominal',
+        rho: copper,
+        ...airLossSteps(air.form.spacing, air.long / air.diameter),
+      },
+      source: 'skin effect: asymptotic series; neighbours: Medhurst, 1947 (from memory)',
+    };
+  }
   const core = coreOf(look, index);
   return {
     says: 'Losses of wire and core add.',
@@ -80,13 +141,8 @@ function qAsWound(look: Look, index: number): Working {
       ...dimensions(core, wireOf(look, index)),
       l_t: 'cores.tail',
       f_0: 'plan.nominal',
-      rho: {
-        value: COPPER,
-        unit: 'Ω·m',
-        says: 'resistivity of copper at 20 °C',
-        source: 'IEC 60028',
-      },
-      mu_0: { value: MU0, unit: 'H/m', says: 'permeability of the vacuum', source: 'CODATA' },
+      rho: copper,
+      mu_0: mu0,
       Q_core: {
         value: core.mix.coreQ ?? 1,
         unit: '1',
@@ -102,6 +158,18 @@ function qAsWound(look: Look, index: number): Working {
 }
 
 function capacitanceAsWound(look: Look, index: number): Working {
+  if (airOf(look, index) !== null) {
+    return {
+      says: 'Medhurst’s measurements, one end at ground.',
+      formula: airCapacitanceFormula,
+      where: {
+        N_a: 'row.turnsOnAir',
+        ...onAir,
+        c_1: { value: 1e-10, unit: 'F/m', says: 'one picofarad for each centimetre' },
+      },
+      source: 'Medhurst, Wireless Engineer, 1947, fitted formula (from memory)',
+    };
+  }
   return {
     says: 'From turn to turn and to the core, of touching turns.',
     formula: capacitanceFormula,
@@ -145,10 +213,25 @@ function notch(look: Look, index: number): Working {
 const rowOf = (look: Look, index: number): Row =>
   ((look('output.asWound') ?? []) as readonly Row[])[index] ?? { label: '', core: '', wire: '' };
 
-const coreOf = (look: Look, index: number): Core =>
-  [...((look('cores.shelf') as { row: readonly Core[] } | null)?.row ?? []), ...cores].find(
-    ({ title }) => title === rowOf(look, index).core,
-  ) ?? (cores[0] as Core);
+/** The coil of a row as Output hands it on. */
+const coilOf = (look: Look, index: number): ShelfCoil | undefined =>
+  (look('output.wound') as readonly { readonly wound: ShelfCoil }[] | null)?.[index]?.wound;
+
+const airOf = (look: Look, index: number) => {
+  const coil = coilOf(look, index);
+  return coil?.on === 'air' ? coil : null;
+};
+
+const askedFor = (look: Look, index: number): Bound => ({
+  value: coilOf(look, index)?.asked ?? 0,
+  unit: 'H',
+  says: 'what it is wound for: as designed, of a trap as trimmed',
+});
+
+const coreOf = (look: Look, index: number): Core => {
+  const coil = coilOf(look, index);
+  return coil?.on === 'ring' ? coil.core : (cores[0] as Core);
+};
 
 const wireOf = (look: Look, index: number): Wire =>
   wires.find(({ title }) => title === rowOf(look, index).wire) ?? (wires[0] as Wire);

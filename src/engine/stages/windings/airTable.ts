@@ -61,7 +61,7 @@ export const airCoils = table({
       symbol: 'C_a',
       unit: 'F',
       digits: 2,
-      help: 'About half a picofarad for each centimetre of diameter.',
+      help: 'About half a picofarad for each centimetre of diameter, more where it is long.',
     }),
     resonance: quantity({
       label: 'Self-resonance',

@@ -1,13 +1,14 @@
-import { fluxGuide, peakFlux, thickestWire, turnsFor, wireLength } from '../../circuit/toroid.ts';
-import { toroidCapacitance } from '../../circuit/toroidCapacitance.ts';
-import { pickToroid } from '../../circuit/winding/pickToroid.ts';
-import { proximityRise, skinRise, wireResistance } from '../../circuit/wireLoss.ts';
-import type { Core } from '../../data/cores.ts';
+import { fluxGuide, peakFlux, turnsFor } from '../../circuit/toroid.ts';
+import { bunchedRise } from '../../circuit/winding/bunchedRise.ts';
+import { SPREAD } from '../../circuit/winding/toroidCoil.ts';
+import { coilWinder, type RingWound } from '../../circuit/winding/windCoil.ts';
 import type { Wire } from '../../data/wires.ts';
 import type { Outcome } from '../../fields/kinds.ts';
 import { format } from '../../quantity/format.ts';
-import { bunched, coilAdvice } from './coilAdvice.ts';
+import type { ShelfCoil, ShelfCore } from '../cores/fields.ts';
+import { coilAdvice } from './coilAdvice.ts';
 import type { WindingsSeen } from './seen.ts';
+import { shareFor, shareWords } from './shareFor.ts';
 
 /** A coil that the rig needs. */
 export interface CoilWanted {
@@ -20,6 +21,9 @@ export interface CoilWanted {
   readonly own: number | null;
 }
 
+/** A coil on its core. */
+export type RingCoil = RingWound<ShelfCore, Wire>;
+
 /** The coils that the stages before ask for. */
 export function coilsWanted(seen: Pick<WindingsSeen, 'coils' | 'seriesL'>): CoilWanted[] {
   const output = (seen.coils ?? []).flatMap(({ label, l, voltage, own }): CoilWanted[] =>
@@ -30,53 +34,56 @@ export function coilsWanted(seen: Pick<WindingsSeen, 'coils' | 'seriesL'>): Coil
     : [...output, { label: 'Carrier oscillator', l: seen.seriesL, voltage: null, own: null }];
 }
 
-/** Each coil on its core: turns, wire, Q, flux. */
+/**
+ * Each coil on its core: turns, wire, Q, flux. Those of Output are wound as Output has them; the
+ * others take what is left of the box.
+ */
 export function coilRows(seen: WindingsSeen) {
-  return coilsWanted(seen).map((wanted) => coilRow(wanted, seen));
+  if (seen.shelf.air !== null) return [];
+  const done = new Map((seen.wound ?? []).map(({ label, wound }) => [label, wound]));
+  const wind = coilWinder(seen.shelf, seen.nominal, [...done.values()].flatMap(coreTaken));
+  return coilsWanted(seen).flatMap((wanted) => {
+    const rms = wanted.voltage === null ? 0 : wanted.voltage / Math.SQRT2;
+    const coil = done.get(wanted.label) ?? wind(wanted.l, rms);
+    return coil.on === 'ring' ? [coilRow(wanted, coil, seen)] : [];
+  });
 }
 
-function coilRow({ label, l, voltage, own }: CoilWanted, seen: WindingsSeen) {
-  const { nominal, tail } = seen;
+const coreTaken = (coil: ShelfCoil): ShelfCore[] =>
+  coil.on === 'ring' && coil.inStock ? [coil.core] : [];
+
+function coilRow({ label, l, voltage, own }: CoilWanted, coil: RingCoil, seen: WindingsSeen) {
+  const { nominal, testCapacitor } = seen;
+  const { core, wire, turns, thickest, length, selfCapacitance } = coil;
+  const { size, al, mix } = core;
   const rms = voltage === null ? 0 : voltage / Math.SQRT2;
-  const { row, wires } = seen.shelf;
-  const core = pickToroid(row, l, nominal, rms) as (typeof row)[number];
-  const { size, al } = core;
-  const turnsExact = turnsFor(l, al);
-  const turns = Math.max(1, Math.round(turnsExact));
-  const thickest = thickestWire(size.inner, turns);
-  const fitting = wires.filter(({ overall }) => overall <= thickest);
-  const wire = (fitting.at(-1) ?? wires[0]) as Wire;
-  const length = wireLength(size, wire.overall, turns, tail);
-  const resistanceDc = wireResistance(length, wire.bare);
-  const resistance =
-    resistanceDc * skinRise(wire.bare, nominal) * proximityRise(pitchShare(core, wire, turns));
-  const lAt = al * turns ** 2;
-  const q = 1 / (resistance / (2 * Math.PI * nominal * lAt) + 1 / (core.mix.coreQ ?? 1));
-  const selfCapacitance = toroidCapacitance(
-    wireLength(size, wire.overall, 1, 0),
-    wire.bare,
-    wire.overall,
-  );
   const flux = voltage === null ? null : peakFlux(rms, turns, size.area, nominal);
   const fluxLimit = flux === null ? null : fluxGuide(nominal);
   const coverage =
     (turns * Math.asin(Math.min(1, wire.overall / (size.inner - wire.overall)))) / Math.PI;
+  const ring = { permeability: mix.permeability, size };
+  const lBunched =
+    (coil.l * bunchedRise(Math.min(coverage, SPREAD), ring)) / bunchedRise(SPREAD, ring);
+  const share = shareFor(l / coil.l, coverage, ring);
   return {
     label,
     core: core.title,
+    place: placeOf(coil, seen),
     l,
     al,
-    turnsExact,
+    turnsExact: turnsFor(l, al),
     turns,
     lBelow: al * (turns - 1) ** 2,
-    lAt,
+    lAt: coil.l,
     lAbove: al * (turns + 1) ** 2,
-    lLow: lAt * (1 - core.mix.tolerance),
-    lHigh: lAt * (1 + core.mix.tolerance),
-    lBunched: bunched(lAt, coverage),
+    lLow: coil.l * (1 - mix.tolerance),
+    lHigh: coil.l * (1 + mix.tolerance),
+    lBunched,
+    share,
+    dip: 1 / (2 * Math.PI * Math.sqrt(l * (testCapacitor + selfCapacitance))),
     own,
-    advice: coilAdvice({ own, wanted: l, turns, lAt, coverage }),
-    off: lAt / l - 1,
+    advice: coilAdvice({ own, wanted: l, turns, lAt: coil.l, lBunched, coverage, core }),
+    off: coil.l / l - 1,
     wire: wire.title,
     bare: wire.bare,
     overall: wire.overall,
@@ -84,25 +91,21 @@ function coilRow({ label, l, voltage, own }: CoilWanted, seen: WindingsSeen) {
     fits: (wire.overall <= thickest ? 'fits' : 'crowded') as 'fits' | 'crowded',
     coverage,
     length,
-    resistanceDc,
-    resistance,
-    q,
+    resistanceDc: coil.resistanceDc,
+    resistance: coil.resistance,
+    q: coil.q,
     selfCapacitance,
-    resonance: 1 / (2 * Math.PI * Math.sqrt(lAt * selfCapacitance)),
+    resonance: coil.resonance,
     flux,
     fluxLimit,
     outcome: outcomeOf(flux, fluxLimit),
-    build: `${turns} ${turns === 1 ? 'turn' : 'turns'} of ${wire.title} wire on ${core.title}, cut ${format(length, 'm', 2)}, spread over eleven twelfths of the core`,
+    build: `${turns} ${turns === 1 ? 'turn' : 'turns'} of ${wire.title} wire on ${core.title}, cut ${format(length, 'm', 2)}, ${shareWords(share)}`,
   };
 }
 
-/**
- * Bare diameter over the mean pitch of a winding spread over the core but for its gap; touching
- * turns are the most there can be.
- */
-function pitchShare(core: Core, wire: Wire, turns: number): number {
-  const mean = (Math.PI * (core.size.outer + core.size.inner)) / 2;
-  return Math.min(1, (turns * wire.bare) / (mean * (11 / 12)));
+function placeOf({ inStock }: RingCoil, { shelf }: WindingsSeen): 'any' | 'box' | 'lacking' {
+  if (!inStock) return 'lacking';
+  return shelf.pieces === null ? 'any' : 'box';
 }
 
 /** Flux against its guideline: holds to 80 %, close to 100 %. */

@@ -8,32 +8,16 @@ const ferrites: Readonly<Record<string, string>> = {
 
 /** What the user may say of the windings. */
 export const windingsInputs = {
-  former: quantity({
-    label: 'Former of air-core coils',
-    symbol: 'D_f',
-    unit: 'm',
-    range: [2e-3, 0.2],
-    default: 10e-3,
+  testCapacitor: quantity({
+    label: 'Known capacitor for the test',
+    symbol: 'C_t',
+    unit: 'F',
+    range: [10e-12, 10e-9],
+    default: 100e-12,
+    typical: [47e-12, 470e-12],
     digits: 3,
-    help: 'A drill’s shank for a free-standing coil, a tube, a syringe.',
-  }),
-  airWire: quantity({
-    label: 'Their wire',
-    symbol: 'd_a',
-    unit: 'm',
-    range: [0.1e-3, 5e-3],
-    default: 1e-3,
-    digits: 2,
-    help: 'Copper; stiff enough to stand by itself from 0.8 mm.',
-  }),
-  airPitch: quantity({
-    label: 'Spacing over the wire',
-    symbol: 'p_a',
-    unit: '1',
-    range: [1.05, 5],
-    default: 1.5,
-    digits: 2,
-    help: 'From middle to middle. Close turns waste Q, wide ones need more of them.',
+    help: 'Across the coil: where the two resonate, on a dip meter or an analyser’s loop, is as good as an inductance meter, and at the frequency of use.',
+    source: 'common practice, no source',
   }),
   reactanceTimes: quantity({
     label: 'Winding’s impedance over the circuit’s',

@@ -35,6 +35,11 @@ export const coils = table({
   columns: {
     label: words({ label: 'Coil', help: 'Its name in the circuit.' }),
     core: words({ label: 'Core', help: 'Powdered-iron toroid.' }),
+    place: choice({
+      label: 'Where it lies',
+      options: { any: 'to be had', box: 'in the box', lacking: 'not in the box' },
+      help: 'Pieces are counted: each coil takes one.',
+    }),
     l: quantity({ label: 'Wanted', symbol: 'L', unit: 'H', digits: 4, help: 'Inductance.' }),
     al: quantity({
       label: 'Inductance factor',
@@ -91,9 +96,22 @@ export const coils = table({
       symbol: 'L_b',
       unit: 'H',
       digits: 2,
-      help: 'About: what squeezing can still gain. Turns that fill the core already gain nothing.',
-      source:
-        'a builder’s ten turns, 0.46 µH spread and 0.77 µH squeezed; otherwise common practice',
+      help: 'About: as far as squeezing goes. Iron powder leaks flux where no turns are, so turns close together share more of it; ferrite hardly notices.',
+      source: 'this program’s own model of the ring, within a half of the rise',
+    }),
+    share: quantity({
+      label: 'Spread over',
+      symbol: 'c_x',
+      unit: '%',
+      digits: 2,
+      help: 'Of the core’s circumference, so that a core of nominal factor makes what is wanted. The meter decides.',
+    }),
+    dip: quantity({
+      label: 'Resonates with the test capacitor at',
+      symbol: 'f_t',
+      unit: 'Hz',
+      digits: 4,
+      help: 'When the coil is right, its own capacitance counted. Lower: too much inductance.',
     }),
     own: quantity({
       label: 'Measured',

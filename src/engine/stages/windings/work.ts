@@ -17,6 +17,12 @@ type Coils = ReturnType<typeof coilRows>;
 /** Every coil and transformer of the rig on its core. */
 export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   const coils = coilRows(seen);
+  const airCoils = airRows(seen);
+  // Wound on air, those are the coils.
+  const [best, cut] =
+    seen.shelf.air === null
+      ? [coils.map(({ q }) => q), coils.map(({ length }) => length)]
+      : [airCoils.map(({ q }) => q), airCoils.map(({ wire }) => wire)];
   const transformers = transformerRows(seen);
   const mixes = mixRows(seen);
   const hand = readChokes(seen.chokesAtHand);
@@ -24,14 +30,14 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   return {
     results: {
       coils,
-      airCoils: airRows(seen),
+      airCoils,
       transformers,
       transformerEdges: edgeRows(transformers, seen.nominal),
       transformerMixes: mixes,
       transformerLosses: lossCurve(mixes),
       chokes,
-      leastQ: coils.length === 0 ? null : Math.min(...coils.map(({ q }) => q)),
-      wireTotal: coils.length === 0 ? null : coils.reduce((sum, { length }) => sum + length, 0),
+      leastQ: best.length === 0 ? null : Math.min(...best),
+      wireTotal: cut.length === 0 ? null : cut.reduce((sum, length) => sum + length, 0),
     },
     problems: [
       ...coilCautions(coils, seen.coilQ),
@@ -49,6 +55,15 @@ function coilCautions(coils: Coils, reckonedQ: number | null): Problem[] {
   const problems: Problem[] = [];
   const warn = (field: string, says: string, help: string) =>
     problems.push({ field, weight: 'warns', says, try: help });
+  const lacking = coils.filter(({ place }) => place === 'lacking');
+  if (lacking.length > 0) {
+    const names = lacking.map(({ label, core, turns }) => `${label} (${turns} turns on ${core})`);
+    warn(
+      'cores.box',
+      `Nothing that is left in the box will do for ${lacking.map(({ label }) => label).join(', ')}.`,
+      `These would: ${names.join(', ')}.`,
+    );
+  }
   for (const { label, core, fits, wire, outcome, flux, fluxLimit, off, turns } of coils) {
     if (fits === 'crowded') {
       warn(

@@ -29,11 +29,14 @@ function over(
   symbol: string,
   join: (names: readonly string[]) => string,
 ): { formula: string; where: Record<string, Bound> } {
-  const rows = look('windings.coils') as readonly Record<string, number>[];
+  const onAir = (look('windings.coils') as readonly unknown[]).length === 0;
+  const table = onAir ? 'windings.airCoils' : 'windings.coils';
+  const key = onAir && column === 'length' ? 'wire' : column;
+  const rows = look(table) as readonly Record<string, number>[];
   const where: Record<string, Bound> = {};
   rows.forEach((row, i) => {
     where[`${symbol}_${i + 1}`] = {
-      value: row[column] ?? 0,
+      value: row[key] ?? 0,
       unit: column === 'q' ? '1' : 'm',
       says: `coil ${i + 1} of the table`,
     };
