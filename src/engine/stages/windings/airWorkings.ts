@@ -8,7 +8,7 @@ import {
 } from '../../circuit/winding/airCoilFormula.ts';
 import { COPPER, MU0 } from '../../circuit/wireLoss.ts';
 import type { Bound, StageWorkings } from '../../fields/workings.ts';
-import { rule } from './coilWorkings.ts';
+import { rule, wantedOf } from './coilWorkings.ts';
 import type { windingsFields } from './fields.ts';
 
 type Keys = `airCoils.${keyof (typeof windingsFields)['results']['airCoils']['columns']}`;
@@ -37,18 +37,7 @@ export const airWorkings: Pick<
   Extract<keyof StageWorkings<typeof windingsFields>, Keys>
 > = {
   'airCoils.label': rule('The same coils as on cores.'),
-  'airCoils.l': (look, index) => ({
-    says: 'As for the coil on a core.',
-    formula: 'L_c',
-    where: {
-      L_c: {
-        value: (look('windings.coils') as readonly { readonly l: number }[])[index]?.l ?? 0,
-        unit: 'H',
-        says: 'wanted, in the table of coils',
-      },
-    },
-    source: 'Output, Carrier',
-  }),
+  'airCoils.l': wantedOf,
   'airCoils.turns': {
     says: 'So many turns at this spacing have the inductance wanted, by the exact current sheet.',
     left: lorenzFormula,

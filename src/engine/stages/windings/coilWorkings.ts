@@ -28,23 +28,7 @@ export const coilWorkings: Pick<
   'coils.place': rule(
     'Cores of the box are counted: each coil takes a piece, those of Output first.',
   ),
-  'coils.l': (look, index) => {
-    const fromOutput = index < ((look('output.coils') as readonly unknown[] | null)?.length ?? 0);
-    const rows = look('output.coils') as readonly { readonly l: number }[] | null;
-    return fromOutput
-      ? {
-          says: 'As Output asks for it.',
-          formula: 'L',
-          where: { L: { value: rows?.[index]?.l ?? 0, unit: 'H', says: 'this coil in Output' } },
-          source: 'Output',
-        }
-      : {
-          says: 'As Carrier asks for it.',
-          formula: 'L_ser',
-          where: { L_ser: 'carrier.seriesL' },
-          source: 'Carrier',
-        };
-  },
+  'coils.l': wantedOf,
   'coils.al': (look, index) => tableAl(rowCore(look, 'coils', index)),
   'coils.turnsExact': {
     says: 'Inductance grows as the square of the turns.',
@@ -209,6 +193,25 @@ export const coilWorkings: Pick<
   'coils.outcome': fluxOutcome(),
   'coils.build': rule('Turns, wire and core of this row in one line.'),
 };
+
+/** The inductance that Output or Carrier asks for. */
+export function wantedOf(look: Look, index: number): Working {
+  const fromOutput = index < ((look('output.coils') as readonly unknown[] | null)?.length ?? 0);
+  const rows = look('output.coils') as readonly { readonly l: number }[] | null;
+  return fromOutput
+    ? {
+        says: 'As Output asks for it.',
+        formula: 'L',
+        where: { L: { value: rows?.[index]?.l ?? 0, unit: 'H', says: 'this coil in Output' } },
+        source: 'Output',
+      }
+    : {
+        says: 'As Carrier asks for it.',
+        formula: 'L_ser',
+        where: { L_ser: 'carrier.seriesL' },
+        source: 'Carrier',
+      };
+}
 
 /** Length of one turn round the core’s section, half a wire off it. */
 const TURN = '2 * h + D_a - D + pi * d_o';
