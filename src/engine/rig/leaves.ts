@@ -117,6 +117,7 @@ const elsewhere: Readonly<Record<string, Readonly<Record<string, readonly string
   },
   windings: {
     transformers: ['transformer', 'modulator', 'reactanceTimes', 'choke'],
+    cores: ['coresNeeded'],
   },
 };
 
@@ -148,6 +149,12 @@ export function leafOf(path: string): string {
   }
   return best.leaf;
 }
+
+/** Other stages that have fields on a leaf: what they warn of is said there. */
+export const guestsOf = (leaf: string): readonly string[] =>
+  Object.keys(elsewhere).filter(
+    (stage) => stage !== stageOf(leaf) && elsewhere[stage]?.[leaf] !== undefined,
+  );
 
 /** All sheets, in the order of the work: a sheet stands where its own stage does. */
 export const sheets: readonly string[] = stages

@@ -5,9 +5,11 @@ import { Moved } from '../../design/Moved.tsx';
 import { Problem } from '../../design/Problem.tsx';
 import { Sentence } from '../../design/Sentence.tsx';
 import { Sheet } from '../../design/Sheet.tsx';
+import type { Problem as Found } from '../../engine/fields/stage.ts';
 import { fieldAt } from '../../engine/rig/fieldAt.ts';
 import {
   allLeaves,
+  guestsOf,
   hasLeaf,
   leafOf,
   leavesOf,
@@ -84,19 +86,38 @@ function LastChange() {
   );
 }
 
-/** What stands in the way of this leaf's stage, each with the way to its field. */
+/** What stands in the way of this leaf's stage, and of others that have fields on it. */
 function Problems({ of }: { of: string }) {
-  const problems = useStage(stageOf(of))?.problems ?? [];
+  return (
+    <>
+      <ProblemsOf
+        stage={stageOf(of)}
+        shows={({ field, weight }) => weight === 'stops' || !standsOnSister(field, of)}
+      />
+      {guestsOf(of).map((guest) => (
+        <ProblemsOf
+          key={guest}
+          stage={guest}
+          shows={({ field }) => leafOf(field) === of || !field.startsWith(`${guest}.`)}
+        />
+      ))}
+    </>
+  );
+}
+
+/** What a stage has found, as far as it is shown here, each with the way to its field. */
+function ProblemsOf({ stage, shows }: { stage: string; shows: (problem: Found) => boolean }) {
+  const problems = useStage(stage)?.problems ?? [];
   const shown = problems.filter(
-    ({ field, weight, says }, i) =>
-      problems.findIndex((p) => p.field === field && p.says === says) === i &&
-      (weight === 'stops' || !standsOnSister(field, of)),
+    (problem, i) =>
+      problems.findIndex((p) => p.field === problem.field && p.says === problem.says) === i &&
+      shows(problem),
   );
   return shown.map((problem) => {
     const [owner = ''] = problem.field.split('.');
     const field = fieldAt(problem.field);
     const title = stages.find((s) => s.fields.key === owner)?.fields.title ?? owner;
-    const label = owner === stageOf(of) ? (field?.label ?? '') : `${title}: ${field?.label ?? ''}`;
+    const label = owner === stage ? (field?.label ?? '') : `${title}: ${field?.label ?? ''}`;
     return (
       <Problem
         key={`${problem.field}:${problem.says}`}
