@@ -20,6 +20,7 @@ import { SupplyPicture } from './SupplyPicture.tsx';
 import { Surroundings } from './Surroundings.tsx';
 import { TwoTones } from './TwoTones.tsx';
 import { WavePictures } from './WavePictures.tsx';
+import { WorkedWith } from './WorkedWith.tsx';
 
 /** Pause after the last change before the model is sent for, ms. */
 const PAUSE = 400;
@@ -72,6 +73,7 @@ export function PowerLeaf() {
             {format(found.sag.power, 'W', 3)} at the antenna.
           </p>
         )}
+        {answer && <WorkedWith of={answer.assumptions} />}
       </Section>
       <Section>
         <WavePictures />

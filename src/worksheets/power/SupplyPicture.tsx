@@ -25,7 +25,7 @@ export function SupplyPicture() {
       // The names stand where the two are furthest apart.
       const ends = (v: Float64Array | null) => (v === null ? 0 : (v[0] ?? 0));
       const over = ends(model) > ends(y);
-      const at = from + 0.2 * (to - from);
+      const at = from + 0.25 * (to - from);
       return {
         curves: [
           ...(exact && model
@@ -33,7 +33,7 @@ export function SupplyPicture() {
                 {
                   x: exact.supply,
                   y: model,
-                  label: 'from the model, same drive',
+                  label: 'from the model',
                   ink: 'main',
                   nameAt: at,
                   side: over ? 'above' : 'below',
