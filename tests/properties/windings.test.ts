@@ -25,6 +25,7 @@ const seen: fc.Arbitrary<WindingsSeen> = fc
     antenna: between(5, 5000),
     coils: fc.option(fc.array(coil, { maxLength: 5 })),
     wound: fc.constant(null),
+    listed: fc.constant(null),
     coilQ: between(5, 1000),
     small: fc.integer({ min: 1, max: 6 }),
     large: fc.integer({ min: 1, max: 20 }),

@@ -6,6 +6,7 @@ import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
 import { examples } from '../../src/engine/rig/examples.ts';
 import { stages } from '../../src/engine/rig/stages.ts';
 import { valueAt } from '../../src/engine/rig/worked.ts';
+import { doubt, offsetOf } from '../../src/engine/stages/cores/doubt.ts';
 import { permeabilityOf, readBox } from '../../src/engine/stages/cores/readBox.ts';
 import { coilAdvice } from '../../src/engine/stages/windings/coilAdvice.ts';
 
@@ -55,6 +56,26 @@ describe('an unknown core', () => {
     });
     expect(at('cores.apart')).toBeCloseTo(0.55 / 0.49 - 1, 6);
     expect(problems.map(({ field }) => field)).toContain('cores.trial2');
+  });
+});
+
+describe('what is wrong with two trials', () => {
+  // Source: arithmetic. 4.9 nH a turn squared: 10 turns 0.49, 11 turns 0.593, 20 turns 1.96 µH.
+  test.each([
+    [{ turns1: 10, trial1: 0.593e-6, turns2: 20, trial2: 1.96e-6 }, /first had 11 turns, not 10/],
+    [{ turns1: 10, trial1: 0.49e-6, turns2: 21, trial2: 1.96e-6 }, /second had 20 turns, not 21/],
+    // 0.1 µH of leads added to both.
+    [{ turns1: 10, trial1: 0.59e-6, turns2: 20, trial2: 2.06e-6 }, /add 0.10 µH|add 100 nH/],
+    [{ turns1: 10, trial1: 0.49e-6, turns2: 20, trial2: 8e-6 }, /Neither/],
+  ])('%o', (trials, says) => {
+    const { turns1, trial1, turns2, trial2 } = trials;
+    const [a, b] = [trial1 / turns1 ** 2, trial2 / turns2 ** 2];
+    const words = doubt(trials, Math.abs(a - b) / Math.min(a, b)) ?? '';
+    expect(words.replace(/[\u00a0\u202f]/g, ' ')).toMatch(says);
+  });
+  test('nothing where they agree', () => {
+    expect(doubt({ turns1: 10, trial1: 1e-6, turns2: 20, trial2: 4e-6 }, 0)).toBeNull();
+    expect(offsetOf({ turns1: 10, trial1: 1e-6, turns2: 10, trial2: 4e-6 })).toBeNull();
   });
 });
 

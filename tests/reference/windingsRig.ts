@@ -14,6 +14,7 @@ export const windingsRig: WindingsSeen = {
     { label: 'L2', l: 1.7e-6, current: 0.26, voltage: 26, own: null },
   ],
   wound: null,
+  listed: null,
   coilQ: 150,
   transformerPrimary: 3,
   transformerSecondary: 4,

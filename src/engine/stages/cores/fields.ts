@@ -53,6 +53,17 @@ export const coresFields = declare({
       options: { holds: 'they agree', fails: 'they disagree' },
       help: 'Within 5 %.',
     }),
+    offset: quantity({
+      label: 'Leads and meter would have to add',
+      symbol: 'L_0',
+      unit: 'H',
+      digits: 2,
+      help: 'The same to both trials, if nothing else is wrong. Some tenths of a microhenry are usual.',
+    }),
+    doubt: words({
+      label: 'What may be wrong',
+      help: 'One turn more or less in either trial, or what leads and meter add.',
+    }),
     al: perTurn('Its inductance factor', 'A_Lx', 'The mean of the two, or the one that there is.'),
     permeability: quantity({
       label: 'Its permeability',

@@ -2,15 +2,13 @@ import { type Core, cores } from '../../data/cores.ts';
 import type { Problem, Seen, Work } from '../../fields/stage.ts';
 import { format, formatTrimmed } from '../../quantity/format.ts';
 import type { planFields } from '../plan/fields.ts';
+import { APART, doubt, offsetOf } from './doubt.ts';
 import type { coresFields } from './fields.ts';
 import { type BoxLine, permeabilityOf, readBox } from './readBox.ts';
 import type { coresReads } from './reads.ts';
 import { servesAt, shelfOf } from './shelf.ts';
 
 type CoresSeen = Seen<typeof planFields | typeof coresFields, typeof coresReads>;
-
-/** Two trials that disagree by more are not of one core. */
-export const APART = 0.05;
 
 /** Which cores and wire there are, and what the unknown one is. */
 export function workCores(seen: CoresSeen): Work<typeof coresFields> {
@@ -38,6 +36,8 @@ export function workCores(seen: CoresSeen): Work<typeof coresFields> {
       listed,
       pieces: listed.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0),
       ...trial,
+      offset: offsetOf(seen),
+      doubt: doubt(seen, trial.apart),
       permeability: mu,
       likely: likely(trial.al, mu, seen),
       line: mu === null || trial.al === null ? null : lineOf(seen, trial.al),

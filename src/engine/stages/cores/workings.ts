@@ -75,6 +75,21 @@ export const coresWorkings: StageWorkings<typeof coresFields> = {
     where: { A_L1: 'cores.al1', A_L2: 'cores.al2' },
     source: 'definition',
   },
+  offset: {
+    says: 'The part of both readings that does not grow with the square of the turns.',
+    formula: '(L_1 * N_2^2 - L_2 * N_1^2) / (N_2^2 - N_1^2)',
+    where: {
+      L_1: 'cores.trial1',
+      N_1: 'cores.turns1',
+      L_2: 'cores.trial2',
+      N_2: 'cores.turns2',
+    },
+    source: 'two equations L = A_L·N² + L₀',
+  },
+  doubt: told(
+    'Each number of turns is tried one more and one less: a pair of factors within 2 % would fit.',
+    'this program’s own rule',
+  ),
   agreement: {
     says: 'Within 5 % they agree.',
     formula: 'd_AL > 0.05 ? "fails" : "holds"',

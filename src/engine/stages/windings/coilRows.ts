@@ -103,6 +103,10 @@ function coilRow({ label, l, voltage, own }: CoilWanted, coil: RingCoil, seen: W
   };
 }
 
+/** A core of the shelf by its title. */
+export const coreTitled = ({ shelf }: WindingsSeen, title?: string): ShelfCore | undefined =>
+  [...shelf.row, ...shelf.otherwise].find((core) => core.title === title);
+
 function placeOf({ inStock }: RingCoil, { shelf }: WindingsSeen): 'any' | 'box' | 'lacking' {
   if (!inStock) return 'lacking';
   return shelf.pieces === null ? 'any' : 'box';

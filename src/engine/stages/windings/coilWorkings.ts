@@ -8,7 +8,11 @@ import type { Shelf, ShelfCoil } from '../cores/fields.ts';
 import type { windingsFields } from './fields.ts';
 import { CLOSE } from './shareFor.ts';
 
-type Keys = `coils.${keyof (typeof windingsFields)['results']['coils']['columns']}`;
+type Results = (typeof windingsFields)['results'];
+type Keys =
+  | `coils.${keyof Results['coils']['columns']}`
+  | `spreads.${keyof Results['spreads']['columns']}`
+  | `coresNeeded.${keyof Results['coresNeeded']['columns']}`;
 
 const copper = {
   value: COPPER,
@@ -191,6 +195,37 @@ export const coilWorkings: Pick<
   }),
   'coils.fluxLimit': guide(),
   'coils.outcome': fluxOutcome(),
+  'spreads.label': rule('All round but for the gap, touching, and half-way between.'),
+  'spreads.share': (look, index) => ({
+    says: 'All but 30°, what touching turns take, or the middle of both.',
+    formula: ['c_0', '(c_0 + c_w) / 2', 'c_w'][index] ?? 'c_0',
+    where: firstCoil(look),
+    source: 'geometry',
+  }),
+  'spreads.l': (look) => ({
+    says: 'The ring leaks flux where no turns are: close together the turns share more of it.',
+    formula: `L_N * ${riseFormula('c_s')} / ${riseFormula('c_0')}`,
+    where: { c_s: 'row.share', ...firstCoil(look), ...risen(rowCore(look, 'coils', 0)) },
+    source:
+      'this program’s own model: the ring as a line for flux, leaking like a thin ring’s charge',
+    assumes: 'Within a half of the rise.',
+  }),
+  'spreads.rise': (look) => ({
+    says: 'Against the same turns spread out.',
+    formula: 'L_s / L_N - 1',
+    where: { L_s: 'row.l', ...firstCoil(look) },
+    source: 'definition',
+  }),
+  'coresNeeded.core': rule('Each kind of core once, in the order of the windings.'),
+  'coresNeeded.goes': rule('The windings on this core.'),
+  'coresNeeded.needed': (look, index) => neededWorking(look, index, 'needed'),
+  'coresNeeded.boxed': (look, index) => neededWorking(look, index, 'boxed'),
+  'coresNeeded.toGet': {
+    says: 'What the box lacks.',
+    formula: 'max(0, n_n - n_b)',
+    where: { n_n: 'row.needed', n_b: 'row.boxed' },
+    source: 'counting',
+  },
   'coils.build': rule('Turns, wire and core of this row in one line.'),
 };
 
@@ -259,6 +294,33 @@ function risen(core: Core): Record<string, Bound> {
     D: dimension(core, 'inner'),
     c_0: { value: SPREAD, unit: '1', says: 'spread, a gap of 30° left' },
     ...riseSteps,
+  };
+}
+
+/** Figures of the first coil, for which spreading is shown. */
+function firstCoil(look: Look): Record<string, Bound> {
+  const { lAt, coverage } = rowAt(look, 0);
+  return {
+    L_N: { value: lAt, unit: 'H', says: 'the first coil, spread out' },
+    c_w: { value: coverage, unit: '%', says: 'the first coil: covered when wound tight' },
+    c_0: { value: SPREAD, unit: '1', says: 'spread, a gap of 30° left' },
+  };
+}
+
+/** A count over the windings, or over the lines of the box. */
+function neededWorking(look: Look, index: number, which: 'needed' | 'boxed'): Working {
+  const rows = (look('windings.coresNeeded') ?? []) as readonly Record<typeof which, number>[];
+  return {
+    says: which === 'needed' ? 'Counted over all windings.' : 'Counted over the lines of the box.',
+    formula: 'n_c',
+    where: {
+      n_c: {
+        value: rows[index]?.[which] ?? 0,
+        unit: '1',
+        says: which === 'needed' ? 'windings on this core' : 'pieces listed',
+      },
+    },
+    source: 'counting',
   };
 }
 

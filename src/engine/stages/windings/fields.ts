@@ -1,6 +1,8 @@
 import { declare, quantity } from '../../fields/declare.ts';
 import { airCoils } from './airTable.ts';
+import { coresNeeded } from './coresNeeded.ts';
 import { windingsInputs } from './inputs.ts';
+import { spreads } from './spreads.ts';
 import { coils } from './tables.ts';
 import {
   chokes,
@@ -18,7 +20,9 @@ export const windingsFields = declare({
   inputs: windingsInputs,
   results: {
     coils,
+    spreads,
     airCoils,
+    coresNeeded,
     transformers,
     transformerEdges,
     transformerMixes,

@@ -19,6 +19,7 @@ export const windingsReads = {
   modulatorImpedance: 'transmit.modulatorImpedance',
   couplings: 'transmit.couplings?',
   shelf: 'cores.shelf',
+  listed: 'cores.listed?',
   wire: 'cores.wire',
   tail: 'cores.tail',
   former: 'cores.former',

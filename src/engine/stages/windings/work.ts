@@ -2,13 +2,15 @@ import type { Problem, Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import { airRows } from './airRows.ts';
 import { chokeRows } from './chokeRows.ts';
-import { coilRows } from './coilRows.ts';
+import { coilRows, coreTitled } from './coilRows.ts';
+import { neededRows } from './coresNeeded.ts';
 import { edgeRows } from './edgeRows.ts';
 import type { windingsFields } from './fields.ts';
 import { lossCurve } from './lossCurve.ts';
 import { mixRows } from './mixRows.ts';
 import { readChokes } from './readChokes.ts';
 import type { WindingsSeen } from './seen.ts';
+import { spreadRows } from './spreads.ts';
 import { chokeCautions, lostChokes, transformerCautions } from './transformerCautions.ts';
 import { transformerRows } from './transformerRows.ts';
 
@@ -30,7 +32,9 @@ export function workWindings(seen: WindingsSeen): Work<typeof windingsFields> {
   return {
     results: {
       coils,
+      spreads: spreadRows(coils[0], coreTitled(seen, coils[0]?.core)),
       airCoils,
+      coresNeeded: neededRows([...coils, ...transformers, ...chokes], seen.listed),
       transformers,
       transformerEdges: edgeRows(transformers, seen.nominal),
       transformerMixes: mixes,
