@@ -48,7 +48,7 @@ export function SheetFrame({ stage: key, lead, main, children }: SheetFrameProps
       foot={<WayOn from={key} />}
     >
       <Problems of={key} />
-      {view === 'projector' && <Board of={stageOf(key)} />}
+      {view === 'projector' && <Board of={key} />}
       {children}
       <Disclosure summary="What this model leaves out">
         <Assumptions of={stageOf(key)} />

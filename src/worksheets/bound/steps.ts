@@ -1,4 +1,5 @@
 import type { Stage } from '../../engine/fields/stage.ts';
+import { guestsOf, leafOf, stageOf as stageOfLeaf } from '../../engine/rig/leaves.ts';
 import { stages } from '../../engine/rig/stages.ts';
 import { workingCount } from '../../engine/rig/unfold.ts';
 import type { Worked } from '../../engine/rig/worked.ts';
@@ -12,8 +13,14 @@ export interface WorkingKey {
 /** The stage with a key. */
 export const stageOf = (key: string): Stage | undefined => stages.find((s) => s.fields.key === key);
 
-/** The workings that can be shown on the board, in order: one for each result that has a value. */
-export function workingsOf(worked: Worked, key: string): readonly WorkingKey[] {
+/** The workings of a leaf for the board, in order: one for each result on it that has a value. */
+export function workingsOf(worked: Worked, leaf: string): readonly WorkingKey[] {
+  return [...guestsOf(leaf), stageOfLeaf(leaf)].flatMap((key) =>
+    workingsOfStage(worked, key).filter(({ path }) => leafOf(path) === leaf),
+  );
+}
+
+function workingsOfStage(worked: Worked, key: string): readonly WorkingKey[] {
   const stage = stageOf(key);
   if (!stage) return [];
   return Object.keys(stage.workings).flatMap((name) => {
