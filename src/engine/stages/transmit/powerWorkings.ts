@@ -58,12 +58,6 @@ type PowerKey =
   | 'cycle.current';
 
 export const powerWorkings: Pick<StageWorkings<typeof transmitFields>, PowerKey> = {
-  limitVce: fromSheet('ownVce', 'V_ceo_own', (d) => d.vceo, 'V'),
-  limitIc: fromSheet('ownIc', 'I_c_own', (d) => d.ic, 'A'),
-  limitJunction: (look) => sheetOnly(look, (d) => d.junction, '°C'),
-  transition: fromSheet('ownFt', 'f_T_own', (d) => d.ft, 'Hz'),
-  toCase: fromSheet('ownToCase', 'R_jc_own', (d) => d.toCase ?? 0, 'K/W'),
-  toAmbient: fromSheet('ownToAmbient', 'R_ja_own', (d) => d.toAmbient, 'K/W'),
   collectorPower: {
     says: 'The power wanted at the antenna and what the output network keeps for itself.',
     formula: 'P_PEP * 10^(L_net / 10)',
@@ -359,6 +353,12 @@ export const powerWorkings: Pick<StageWorkings<typeof transmitFields>, PowerKey>
     source: 'Kirchhoff’s current law; mean of a Rayleigh-distributed envelope',
     assumes: 'The current rises in a straight line with the envelope.',
   },
+  limitVce: fromSheet('ownVce', 'V_ceo_own', (d) => d.vceo, 'V'),
+  limitIc: fromSheet('ownIc', 'I_c_own', (d) => d.ic, 'A'),
+  limitJunction: (look) => sheetOnly(look, (d) => d.junction, '°C'),
+  transition: fromSheet('ownFt', 'f_T_own', (d) => d.ft, 'Hz'),
+  toCase: fromSheet('ownToCase', 'R_jc_own', (d) => d.toCase ?? 0, 'K/W'),
+  toAmbient: fromSheet('ownToAmbient', 'R_ja_own', (d) => d.toAmbient, 'K/W'),
 };
 
 /** The final's row of the data sheets. */
