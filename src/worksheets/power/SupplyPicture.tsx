@@ -93,7 +93,7 @@ export function SupplyPicture() {
       />
       <CurveChart
         title="Radio power over direct power"
-        summary="At the antenna. Over 70 % in class AB or B is a wrong reading."
+        summary="At the antenna. A reading over 70 % in class AB or B is wrong, unless the drive is far too much for the supply: then the final clips."
         {...drawn.share}
       />
     </>
