@@ -24,9 +24,10 @@ export function standingAdvice(
   const each = stage.quiescent / devices;
   const low = (LEAST * stage.fundamental) / gang;
   const high = (MOST * stage.fundamental) / gang;
-  const range = `${format(low, 'A', 1)} to ${format(high, 'A', 1)} in each transistor`;
+  const there = `${format(each, 'A', 2)}${devices === 1 ? '' : ' in each transistor'}`;
+  const range = `${format(low, 'A', 1)} to ${format(high, 'A', 1)}`;
   const heat = `It costs ${format(seen.supply * stage.quiescent, 'W', 2)} of heat while you pause.`;
-  if (each < low) return `Weak syllables meet a kink: ${range} take it out. ${heat}`;
-  if (each > high) return `More than the kink asks for, ${range}. ${heat}`;
-  return `Right for speech: ${range} take the kink out. ${heat}`;
+  if (each < low) return `Weak syllables meet a kink at ${there}; ${range} take it out. ${heat}`;
+  if (each > high) return `At ${there} it is more than the kink asks for, ${range}. ${heat}`;
+  return `Right for speech at ${there}: ${range} take the kink out. ${heat}`;
 }
