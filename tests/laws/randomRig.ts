@@ -30,7 +30,19 @@ export function textFor(field: InputField): fc.Arbitrary<string> {
 /** Lines of words and numbers, and now and then anything at all. */
 const pastedText = (longest: number): fc.Arbitrary<string> => {
   const cell = fc.oneof(
-    fc.constantFrom('7.2M', 'T50-2 x3', 'L1 1.2u', '7199.95 kHz', '30m', '12', '4p7', 'X3', '100p', '# MHz S DB R 50', ''),
+    fc.constantFrom(
+      '7.2M',
+      'T50-2 x3',
+      'L1 1.2u',
+      '7199.95 kHz',
+      '30m',
+      '12',
+      '4p7',
+      'X3',
+      '100p',
+      '# MHz S DB R 50',
+      '',
+    ),
     fc.double({ min: 0, max: 1e7, noNaN: true }).map(String),
     fc.string({ maxLength: 8 }),
   );
