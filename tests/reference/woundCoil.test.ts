@@ -131,13 +131,16 @@ describe('a stock that is counted', () => {
     pieces: [1, 1],
     otherwise: [q('T37-2')],
     wires: [{ bare: 0.5e-3, overall: 0.544e-3 }],
+    fill: 1,
     tail: 0.04,
     air: null,
   };
   // Source: counting.
   test('each coil takes its piece, and the third finds none', () => {
     const wind = coilWinder(stock, 7.2e6);
-    const made = [1e-6, 1e-6, 1e-6].map((l) => wind(l, 0) as RingWound<ReturnType<typeof q>, WireSize>);
+    const made = [1e-6, 1e-6, 1e-6].map(
+      (l) => wind(l, 0) as RingWound<ReturnType<typeof q>, WireSize>,
+    );
     expect(made.map(({ core }) => core.title)).toEqual(['T37-2', 'T50-2', 'T37-2']);
     expect(made.map(({ inStock }) => inStock)).toEqual([true, true, false]);
   });

@@ -17,6 +17,8 @@ interface ToroidDrawingProps {
   share?: number;
   /** Start and finish by name, the turns counted in the hole, the gap marked. */
   told?: boolean;
+  /** False where the picture is too small for numbers. */
+  numbered?: boolean;
 }
 
 /** Outer radius of the core in the picture's units, where the numbers stand, where the wires end. */
@@ -35,7 +37,8 @@ const BESIDE = 0.13;
  * goes down through the hole and comes back up outside, clockwise.
  */
 export function ToroidDrawing(props: ToroidDrawingProps) {
-  const { label, outer, inner, wire, turns, bundle = false, share, told = false } = props;
+  const { label, outer, inner, wire, turns, bundle = false, share } = props;
+  const { told = false, numbered = true } = props;
   const hole = (RADIUS * inner) / outer;
   const width = Math.min(8, Math.max(1.4, (2 * RADIUS * wire) / outer));
   const [rim, edge] = [RADIUS + width / 2, hole - width / 2];
@@ -65,7 +68,8 @@ export function ToroidDrawing(props: ToroidDrawingProps) {
               .map((angle, i) => `M${point(i === 0 ? TAIL : rim, angle)}L${point(edge, angle)}`)
               .join('')}M${point(rim, end)}L${point(TAIL, end)}`}
           />
-          {(!bundle || key === 1) &&
+          {numbered &&
+            (!bundle || key === 1) &&
             at.map((angle, i) => (
               <Numbered
                 key={angle}

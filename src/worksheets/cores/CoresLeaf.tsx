@@ -1,19 +1,18 @@
-import { Button } from '../../design/Button.tsx';
+import { Caution } from '../../design/Caution.tsx';
 import { Fields } from '../../design/Fields.tsx';
-import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
-import { useValue } from '../../store/hooks.ts';
-import { useBench } from '../../store/store.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Pasted } from '../bound/Pasted.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
-import { Say } from '../bound/Say.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read } from '../bound/Write.tsx';
+import { UnknownRing } from './UnknownRing.tsx';
 
-/** Which cores lie in the box, and what the unmarked one is. */
+const EXAMPLE = 'T50-2 x5\nFT37-43 3\nblack ring: OD 12.7 ID 7.7 h 4.8, AL 4.9n, x2';
+
+/** Which cores lie in the box, whether they are enough, and what the unmarked one is. */
 export function CoresLeaf() {
   return (
     <SheetFrame
@@ -21,23 +20,32 @@ export function CoresLeaf() {
       main={<Result of="cores.pieces" size="main" />}
       lead={
         <>
-          <Read of="cores.pieces" or="No" /> cores are listed. Tuned coils take{' '}
-          <Read of="cores.coilCore" />.
+          <Read of="cores.pieces" or="No" /> cores are listed. Core of the tuned coils:{' '}
+          <Read of="cores.coilCore" />; wire: <Read of="cores.wire" />.
         </>
       }
     >
       <Section
         title="What is in the box"
         margin={
-          <Note title="Colours lie">
-            <p>
-              Red and yellow are customs, not laws, and grey says nothing at all. A ring without a
-              name is wound twice and measured, below.
-            </p>
-          </Note>
+          <>
+            <Note title="How it is read">
+              <p>
+                A line for each kind, name and number of pieces in any order. A ring without a name
+                wants its dimensions in millimetres and its factor with a prefix: 4.9n, or 49
+                µH/100.
+              </p>
+            </Note>
+            <Note title="Colours lie">
+              <p>
+                Red and yellow are customs, not laws, and grey says nothing at all. A ring without a
+                name is wound twice and measured, below.
+              </p>
+            </Note>
+          </>
         }
       >
-        <Pasted of="cores.box" files=".txt,.csv,text/plain" />
+        <Pasted of="cores.box" lines={5} example={EXAMPLE} files=".txt,.csv,text/plain" />
         <Rows of="cores.listed" caption="As it was read" />
       </Section>
       <Section
@@ -46,7 +54,8 @@ export function CoresLeaf() {
           <Note title="One choice for all">
             <p>
               Output reckons with the coils as these cores make them, Windings says how to wind
-              them: both take from here.
+              them. From the box each coil takes a piece; when nothing that is left will do, it says
+              so, and what would.
             </p>
           </Note>
         }
@@ -56,64 +65,20 @@ export function CoresLeaf() {
           <Entry of="cores.wire" form="list" />
           <Entry of="cores.tail" />
         </Fields>
+        <Rows
+          of="windings.coresNeeded"
+          caption="What the rig takes, and what is to get"
+          columns={['core', 'goes', 'needed', 'boxed', 'toGet']}
+        />
       </Section>
-      <Unknown />
+      <UnknownRing />
+      <Section>
+        <Caution>
+          A permeability says nothing of the loss. Before an unmarked ring goes into a transmitter,
+          give it a minute of full power into a dummy load, switch off, then feel it: too hot to
+          touch is the wrong core.
+        </Caution>
+      </Section>
     </SheetFrame>
-  );
-}
-
-/** Two trial windings on a ring without a name. */
-function Unknown() {
-  const line = useValue<string>('cores.line');
-  const box = useBench((s) => s.rig.entries['cores.box']?.text ?? '');
-  const sayAll = useBench((s) => s.sayAll);
-  const add = () =>
-    sayAll(
-      { 'cores.box': `${box}${box === '' || box.endsWith('\n') ? '' : '\n'}${line ?? ''}` },
-      'Ring put into the box',
-      'cores.box',
-    );
-  return (
-    <Section
-      title="A ring without a name"
-      margin={
-        <Note title="Two windings, one answer">
-          <p>
-            Ten turns and twenty: the inductances must stand as one to four. If they don’t, a turn
-            was miscounted, or the meter is out of its depth: many measure at audio frequencies,
-            where ferrites are others.
-          </p>
-        </Note>
-      }
-    >
-      <Fields>
-        <Entry of="cores.turns1" />
-        <Entry of="cores.trial1" />
-        <Entry of="cores.turns2" />
-        <Entry of="cores.trial2" />
-      </Fields>
-      <Figures>
-        <Result of="cores.al1" none="no trial yet" />
-        <Result of="cores.al2" none="no trial yet" />
-        <Result of="cores.apart" none="needs both" />
-        <Result of="cores.agreement" none="needs both" />
-        <Result of="cores.al" none="no trial yet" />
-      </Figures>
-      <Fields title="Its dimensions">
-        <Entry of="cores.outer" />
-        <Entry of="cores.inner" />
-        <Entry of="cores.height" />
-      </Fields>
-      <Figures>
-        <Result of="cores.permeability" none="needs a trial and the dimensions" />
-      </Figures>
-      <Say of="cores.likely" />
-      <Say of="cores.line" />
-      {line !== null && (
-        <p>
-          <Button onPress={add}>Put it into the box</Button>
-        </p>
-      )}
-    </Section>
   );
 }

@@ -4,6 +4,7 @@ import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { Entry } from '../bound/Entry.tsx';
 import { Rows } from '../bound/Rows.tsx';
+import { AirPicture } from './AirPicture.tsx';
 
 /** The same coils without a core. */
 export function AirCoils() {
@@ -11,12 +12,20 @@ export function AirCoils() {
     <Section
       title="Without a core"
       margin={
-        <Note title="Air costs room">
-          <p>
-            No core to buy, nothing that saturates or drifts; but the field goes out into the box.
-            Two diameters of distance, and neighbours at right angles.
-          </p>
-        </Note>
+        <>
+          <Note title="Air costs room">
+            <p>
+              No core to buy, nothing that saturates or drifts; but the field goes out into the box.
+              Two diameters of distance, and neighbours at right angles.
+            </p>
+          </Note>
+          <Note title="Two formulas">
+            <p>
+              Lorenz is exact for a sheet of current, Wheeler’s rule fits on a card. Stretch the
+              coil to lose inductance, squeeze to gain.
+            </p>
+          </Note>
+        </>
       }
     >
       <Fields>
@@ -24,6 +33,7 @@ export function AirCoils() {
         <Entry of="cores.airWire" />
         <Entry of="cores.airPitch" />
       </Fields>
+      <AirPicture />
       <Rows
         of="windings.airCoils"
         caption="As air-core coils"

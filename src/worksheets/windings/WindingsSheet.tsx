@@ -4,7 +4,6 @@ import { useValue } from '../../store/hooks.ts';
 import { Result } from '../bound/Result.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
-import { AirCoils } from './AirCoils.tsx';
 import { Coils } from './Coils.tsx';
 
 /** Turns, wire and cores, to be propped up beside the wire. */
@@ -29,7 +28,6 @@ export function WindingsSheet() {
       main={<Result of="windings.leastQ" size="main" />}
     >
       <Coils />
-      <AirCoils />
       <Section>
         <Caution>
           Scrape or tin the enamel in moving air: its fumes are no good to breathe. A core that is

@@ -19,6 +19,8 @@ export interface WindingStock<C extends ToroidCore, W extends WireSize> {
   readonly otherwise: readonly C[];
   /** Wires to choose from, thinnest first: the thickest that fits is taken. */
   readonly wires: readonly W[];
+  /** How much of the room for one layer the wire may take, 0 to 1: less leaves room to squeeze. */
+  readonly fill: number;
   /** Length left at each end, m. */
   readonly tail: number;
   /** Set where coils are wound on air instead. */
@@ -112,12 +114,12 @@ function onCore<C extends ToroidCore, W extends WireSize>(
   l: number,
   core: C,
   inStock: boolean,
-  { wires, tail }: WindingStock<C, W>,
+  { wires, tail, fill }: WindingStock<C, W>,
   frequency: number,
 ): RingWound<C, W> {
   const turns = wholeTurns(l, core.al);
   const thickest = thickestWire(core.size.inner, turns);
-  const wire = wires.findLast(({ overall }) => overall <= thickest) ?? (wires[0] as W);
+  const wire = wires.findLast(({ overall }) => overall <= fill * thickest) ?? (wires[0] as W);
   const coil = toroidCoil(turns, core, wire, tail, frequency);
   return { on: 'ring', asked: l, core, wire, thickest, inStock, ...coil };
 }

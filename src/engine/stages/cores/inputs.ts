@@ -56,10 +56,12 @@ export const coresInputs = {
     options: {
       metric: 'Thickest metric that fits',
       awg: 'Thickest AWG that fits',
+      metricRoom: 'Metric, with room to squeeze',
+      awgRoom: 'AWG, with room to squeeze',
       ...Object.fromEntries(wires.map(({ title }) => [title, title])),
     } as Readonly<Record<string, string>>,
     default: 'metric',
-    help: 'Enamelled copper. Thicker wire has a better Q, until it no longer fits in one layer.',
+    help: 'Enamelled copper. Thicker wire has a better Q, until it no longer fits in one layer; turns that fill the core can’t be squeezed to trim them.',
   }),
   tail: quantity({
     label: 'Tail at each end',

@@ -21,6 +21,9 @@ const MIX_SPLIT = 10e6;
 /** Wire thicker than this is too stiff for a toroid by hand, m. */
 const STIFFEST = 0.81e-3;
 
+/** Part of the room that wire takes where some is to be left for squeezing. */
+const ROOMY = 0.6;
+
 const withQ = (core: Core): ShelfCore => ({ ...core, coreQ: core.mix.coreQ });
 
 /** Toroids of the mix for a frequency, smallest first. */
@@ -60,7 +63,7 @@ export function shelfOf(
     .sort((a, b) => a.core.size.outer - b.core.size.outer);
   const fromBox = asked.coilCore === 'box' && own.length > 0;
   const wire = wires.find(({ title }) => title === asked.wire);
-  const system = asked.wire === 'awg' ? 'awg' : 'metric';
+  const system = asked.wire.startsWith('awg') ? 'awg' : 'metric';
   const ferrites = [
     ...boxed.flatMap(({ core }) => (core.mix.kind === 'ferrite' ? [core.key] : [])),
     ...blocks,
@@ -71,6 +74,7 @@ export function shelfOf(
     pieces: fromBox ? own.map(({ pieces }) => pieces) : null,
     otherwise: any,
     wires: wire ? [wire] : wires.filter((one) => one.system === system && one.bare <= STIFFEST),
+    fill: asked.wire.endsWith('Room') ? ROOMY : 1,
     tail: asked.tail,
     air: asked.coilCore === 'air' ? air : null,
     ferrites: asked.coilCore === 'box' && ferrites.length > 0 ? ferrites : null,

@@ -52,7 +52,7 @@ function chokeRow(wanted: ChokeWanted, former: Former, seen: WindingsSeen, own: 
   const flux = voltage === null ? null : peakFlux(voltage, turns, former.area, nominal);
   const fluxLimit = flux === null ? null : fluxGuide(nominal);
   const wire = pickWire(
-    seen.wire === 'awg' ? 'awg' : 'metric',
+    seen.wire.startsWith('awg') ? 'awg' : 'metric',
     thickestOn(former, turns),
     THICKEST,
   );

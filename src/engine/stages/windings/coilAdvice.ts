@@ -50,7 +50,8 @@ function tooMuch({ wanted, turns }: JudgedCoil, own: number, gain: number): stri
     return `${by}: spread the turns, which takes up to ${format(gain / (1 + gain), '%', 1)} where they stand close.`;
   }
   const left = own * ((turns - off) / turns) ** 2;
-  return `${by}: take ${turnsWords(off)} off, for ${format(left, 'H', 3)}, then ${trim(left, wanted)}.`;
+  const first = own / wanted <= 1 + gain ? 'spread the turns; if they are spread, ' : '';
+  return `${by}: ${first}take ${turnsWords(off)} off, for ${format(left, 'H', 3)}, then ${trim(left, wanted)}.`;
 }
 
 function tooLittle(coil: JudgedCoil, own: number, gain: number): string {

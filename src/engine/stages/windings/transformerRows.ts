@@ -44,7 +44,11 @@ export function transformerRow(wanted: TransformerWanted, former: Former, seen: 
   const reactance = 2 * Math.PI * nominal * former.al * turns ** 2;
   const impedance = (reactance * Math.hypot(on.stores, on.loses)) / initial;
   const { r, x } = besideEachOther(reactance, initial, on.stores, on.loses);
-  const wire = pickWire(seen.wire === 'awg' ? 'awg' : 'metric', thickestOn(former, all), THICKEST);
+  const wire = pickWire(
+    seen.wire.startsWith('awg') ? 'awg' : 'metric',
+    thickestOn(former, all),
+    THICKEST,
+  );
   const form: WindingForm =
     kind === 'trifilar' ? 'trifilar' : wanted.tapped ? tappedForm[wanted.tapped] : 'over';
   const bundle = form === 'trifilar';
