@@ -1,4 +1,4 @@
-import { ellipticE, ellipticK } from './elliptic.ts';
+import { ellipticDifference, ellipticE } from './elliptic.ts';
 import { MU0 } from './wireLoss.ts';
 
 /**
@@ -30,8 +30,9 @@ export function airCoil(turns: number, diameter: number, length: number): number
   const d = diameter;
   const l = length;
   const m = (d * d) / (d * d + l * l);
+  // D²E + ℓ²(K − E) is the bracket put so that a long coil loses no digits.
   const sum =
-    Math.sqrt(l * l + d * d) * (l * l * ellipticK(m) + (d * d - l * l) * ellipticE(m)) - d ** 3;
+    Math.sqrt(l * l + d * d) * (d * d * ellipticE(m) + l * l * ellipticDifference(m)) - d ** 3;
   return (MU0 * turns * turns * sum) / (3 * l * l);
 }
 

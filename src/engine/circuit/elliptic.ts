@@ -20,6 +20,18 @@ export function ellipticE(m: number): number {
   return (Math.PI / (2 * mean)) * (1 - sum);
 }
 
+/**
+ * First kind less second kind, K − E, without the loss of digits that subtracting them has where
+ * both are nearly π/2.
+ *
+ * @param m parameter k², 0 ≤ m < 1
+ * Source: Abramowitz & Stegun, 17.6.
+ */
+export function ellipticDifference(m: number): number {
+  const { mean, sum } = meanOf(m);
+  return (Math.PI / (2 * mean)) * sum;
+}
+
 /** Mean of 1 and √(1 − m), and Σ 2^(n−1)·c_n². */
 function meanOf(m: number): { mean: number; sum: number } {
   let a = 1;

@@ -24,15 +24,15 @@ export const lorenzSteps: Readonly<
     ]).flat(),
   ),
   K_e: step(`pi / (2 * a_${STEPS})`, 'complete elliptic integral, first kind'),
-  E_e: step(
-    `K_e * (1 - m_e / 2${Array.from({ length: STEPS }, (_, i) => ` - ${2 ** i} * ((a_${i} - b_${i}) / 2)^2`).join('')})`,
-    'complete elliptic integral, second kind',
+  S_e: step(
+    `m_e / 2${Array.from({ length: STEPS }, (_, i) => ` + ${2 ** i} * ((a_${i} - b_${i}) / 2)^2`).join('')}`,
+    'sum over the differences of the means',
   ),
 };
 
 /** Inductance of the sheet from the steps, and `mu_0`. */
 export const lorenzFormula =
-  'mu_0 * N_a^2 / (3 * l_a^2) * (w_0 * (l_a^2 * K_e + (D^2 - l_a^2) * E_e) - D^3)';
+  'mu_0 * N_a^2 / (3 * l_a^2) * (w_0 * K_e * (D^2 * (1 - S_e) + l_a^2 * S_e) - D^3)';
 
 /** Middle of the wire and length of the winding; bound before: `D_f` former, `d_a` wire, `p_a` spacing, `N_a`. */
 export const airShape = {
