@@ -2,6 +2,7 @@ import { Caution } from '../../design/Caution.tsx';
 import { Fields } from '../../design/Fields.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
+import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Pasted } from '../bound/Pasted.tsx';
 import { Result } from '../bound/Result.tsx';
@@ -20,8 +21,7 @@ export function CoresLeaf() {
       main={<Result of="cores.pieces" size="main" />}
       lead={
         <>
-          <Read of="cores.pieces" or="No" /> cores are listed. Core of the tuned coils:{' '}
-          <Read of="cores.coilCore" />; wire: <Read of="cores.wire" />.
+          <Read of="cores.pieces" or="No" /> cores are listed. <WoundOn />
         </>
       }
     >
@@ -81,4 +81,15 @@ export function CoresLeaf() {
       </Section>
     </SheetFrame>
   );
+}
+
+/** What tuned coils are wound on, in a sentence. */
+function WoundOn() {
+  const core = useValue<string>('cores.coilCore') ?? 'auto';
+  const said: Readonly<Record<string, string>> = {
+    auto: 'Each tuned coil is wound on the smallest core that suffices, whether it is listed or not.',
+    box: 'Each tuned coil takes the smallest of them that suffices.',
+    air: 'Tuned coils are wound on air.',
+  };
+  return said[core] ?? `Tuned coils are wound on ${core}.`;
 }

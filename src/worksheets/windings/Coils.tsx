@@ -33,6 +33,13 @@ export function Coils() {
                 top, broken ones pass beneath.
               </p>
             </Note>
+            <Note title="The turn you don’t see">
+              <p>
+                On its way round the ring the wire makes one large turn about the middle, too. Both
+                ends leave at one place, and neighbours stand upright or apart, so that it couples
+                with nothing.
+              </p>
+            </Note>
             <Note title="Left hand, right hand">
               <p>
                 The inductance is the same. But on a board with fixed holes a coil wound the other

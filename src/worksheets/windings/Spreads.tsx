@@ -53,8 +53,8 @@ export const Spreads = memo(function Spreads() {
   if (items.length === 0 || gain < LITTLE) {
     return coils && coils.length > 0 ? (
       <p>
-        The turns of {coils[0]?.label} fill their core: squeezing adds next to nothing. Wire with
-        room to squeeze is chosen above.
+        The turns of {coils[0]?.label} fill their core: squeezing adds next to nothing. Choose wire
+        with room to squeeze above if you want to trim that way.
       </p>
     ) : null;
   }

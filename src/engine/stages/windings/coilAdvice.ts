@@ -8,6 +8,9 @@ import { shareFor, shareWords } from './shareFor.ts';
 /** Near enough to leave it alone. */
 const RIGHT = 0.03;
 
+/** Less missing than this is not worth a word. */
+const SHORT = 0.01;
+
 /** A reading so far beyond what core and turns can give has another cause. */
 const BEYOND = 0.05;
 
@@ -33,6 +36,9 @@ export function coilAdvice(coil: JudgedCoil): string {
   if (own === null) {
     const more = format((1 + 1 / turns) ** 2 - 1, '%', 2);
     const less = format(1 - (1 - 1 / turns) ** 2, '%', 2);
+    if (lBunched < wanted * (1 - SHORT)) {
+      return `On a nominal core ${format(1 - lBunched / wanted, '%', 2)} short, however close: one more turn adds ${more}, thinner wire leaves room to squeeze.`;
+    }
     return `Spread it first. Squeezing adds up to about ${format(gain, '%', 1)}, one more turn ${more}; a turn off takes ${less}.`;
   }
   const strange = strangeness(coil, own);
