@@ -4,6 +4,7 @@ import { audioEdges } from '../../src/engine/circuit/audio/audioEdges.ts';
 import { basebandFrequencies, basebandTaps } from '../../src/engine/circuit/audio/baseband.ts';
 import { convolve } from '../../src/engine/circuit/audio/convolve.ts';
 import { fade, rayGain } from '../../src/engine/circuit/audio/fading.ts';
+import { finalCurve } from '../../src/engine/circuit/audio/finalCurve.ts';
 import { hearOver, type Over } from '../../src/engine/circuit/audio/hearOver.ts';
 import { effective, levelMatch } from '../../src/engine/circuit/audio/levelMatch.ts';
 import { powerSpectrum } from '../../src/engine/circuit/audio/powerSpectrum.ts';
@@ -226,12 +227,42 @@ describe('the ceiling of a power stage', () => {
     const re = Float64Array.from({ length: 200 }, (_, i) => i / 60);
     const im = re.map((x) => -x / 2);
     const [a, b] = [re.slice(), im.slice()];
-    limitByCurve(re, im, drive, given);
+    limitByCurve(re, im, { step: 0.01, given, turn: null });
     softLimit(a, b, 1, 2);
     a.forEach((one, i) => {
       expect(re[i]).toBeCloseTo(one, 4);
       expect(im[i]).toBeCloseTo(b[i] ?? 0, 4);
     });
+  });
+
+  // By hand: 0.5 lies midway between two points: 0.4 comes out, turned by a quarter of π.
+  test('a curve turns the phase as well, straight between its points', () => {
+    const re = Float64Array.of(0.3);
+    const im = Float64Array.of(0.4);
+    const curve = {
+      step: 1,
+      given: Float64Array.of(0, 0.8),
+      turn: Float64Array.of(0, Math.PI / 2),
+    };
+    limitByCurve(re, im, curve);
+    expect(Math.hypot(re[0] ?? 0, im[0] ?? 0)).toBeCloseTo(0.4, 12);
+    expect(Math.atan2(im[0] ?? 0, re[0] ?? 0)).toBeCloseTo(Math.atan2(4, 3) + Math.PI / 4, 12);
+  });
+
+  // Size 1 at full drive; 20 dB under the lowest point it is straight; phases are kept.
+  test('a stage’s own curve is laid out evenly', () => {
+    const curve = finalCurve({
+      drive: Float64Array.of(-20, -6, 0, 2),
+      power: Float64Array.of(0.05, 1.2, 4, 4.2),
+      phase: Float64Array.of(0.3, 0.1, 0, -0.05),
+    });
+    const at = (size: number, of: Float64Array | null) => of?.[Math.round(size / curve.step)] ?? 0;
+    const close = (a: number, b: number) => expect(Math.abs(a - b)).toBeLessThan(3e-3);
+    close(at(1, curve.given), 1);
+    close(at(10 ** -0.3, curve.given), Math.sqrt(0.3));
+    close(at(0.05, curve.given), Math.sqrt(0.0125) / 2);
+    close(at(0.05, curve.turn), 0.3);
+    close(at(10 ** 0.1, curve.given), Math.sqrt(4.2 / 4));
   });
 });
 

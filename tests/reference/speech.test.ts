@@ -135,7 +135,7 @@ describe('speech over a link', () => {
     const audio = voice(10, RATE, 5);
     const over = { ...plainOver, sender: taps, receiver: taps };
     const clean = hearOver(audio, over);
-    const noisy = hearOver(audio, { ...over, noise: { ratio: 6, bandwidth: 2500 } });
+    const noisy = hearOver(audio, { ...over, noise: { ratio: 6, bandwidth: 2500, of: 'mean' } });
     const rest = noisy.map((x, i) => x - (clean[i] ?? 0));
     const levels = (of: Float64Array) => bandLevels(powerSpectrum(of, RATE, 2048), RATE / 2048);
     const link = { rate: RATE, sender: filter, receiver: filter, ratio: 6, bandwidth: 2500 };

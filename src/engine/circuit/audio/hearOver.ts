@@ -3,7 +3,7 @@ import { convolve, type Envelope } from './convolve.ts';
 import { type Fading, fade } from './fading.ts';
 import { randomSource } from './randomSource.ts';
 import { shift } from './shift.ts';
-import { softLimit } from './softLimit.ts';
+import { type LimitCurve, limitByCurve, softLimit } from './softLimit.ts';
 import type { Taps } from './taps.ts';
 
 /** The way from one microphone to another ear. */
@@ -14,12 +14,12 @@ export interface Over {
   readonly microphone: Taps | null;
   /** The sender's filter against its carrier. */
   readonly sender: Taps;
-  /** How far the crests are driven over the final's ceiling, dB, and how sharp its knee is; null:
-   *  no ceiling. */
-  readonly final: { readonly over: number; readonly sharpness: number } | null;
+  /** How far the crests are driven over the final's ceiling (over its full drive, where its own
+   *  curve is known), dB, and its knee; null: no ceiling. */
+  readonly final: Final | null;
   readonly fading: Fading | null;
   /** Signal to noise, dB, in a bandwidth, Hz; null for no noise. */
-  readonly noise: { readonly ratio: number; readonly bandwidth: number } | null;
+  readonly noise: Noise | null;
   /** The receiver's carrier less the sender's, Hz. */
   readonly offTune: number;
   /** The receiver's filter against its own carrier; null for none. */
@@ -27,6 +27,19 @@ export interface Over {
   /** Shaping behind the detector; null for none. */
   readonly speaker: Taps | null;
   readonly seed: number;
+}
+
+interface Final {
+  readonly over: number;
+  /** How sharp the knee is, or the stage's own curve. */
+  readonly knee: number | LimitCurve;
+}
+
+interface Noise {
+  readonly ratio: number;
+  readonly bandwidth: number;
+  /** Whether the ratio is that of the signal's mean power or of its crests' (PEP). */
+  readonly of: 'mean' | 'crest';
 }
 
 /**
@@ -43,9 +56,14 @@ export function hearOver(audio: Float64Array, over: Over): Float64Array {
   const spoken = microphone === null ? audio : convolve(audio, null, microphone).re;
   const { re, im } = convolve(spoken, null, sender);
   if (final !== null) {
-    softLimit(re, im, crest(re, im) / 10 ** (final.over / 20), final.sharpness);
+    const ceiling = crest(re, im) / 10 ** (final.over / 20);
+    if (typeof final.knee === 'number') softLimit(re, im, ceiling, final.knee);
+    else {
+      const { step, given, turn } = final.knee;
+      limitByCurve(re, im, { step: step * ceiling, given: given.map((g) => g * ceiling), turn });
+    }
   }
-  const power = meanPower(re, im);
+  const power = noise?.of === 'crest' ? crest(re, im) ** 2 : meanPower(re, im);
   if (fading !== null) fade(re, im, fading, rate, random);
   if (noise !== null) {
     addNoise(re, im, densityFor(power, noise.ratio, noise.bandwidth), rate, random);

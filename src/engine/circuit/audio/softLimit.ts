@@ -31,19 +31,23 @@ export function softLimit(
   }
 }
 
+/** What a stage makes of an envelope, measured or worked: evenly spaced from 0. */
+export interface LimitCurve {
+  /** Sizes at the input: how far apart, and how many. */
+  readonly step: number;
+  /** Sizes at the output. */
+  readonly given: Float64Array;
+  /** Phase against that at small sizes or at any other, rad; null where it doesn't turn. */
+  readonly turn: Float64Array | null;
+}
+
 /**
- * The same by a stage's own curve, straight between its points, from 0: beyond the last it stays.
- *
- * @param drive rising sizes at the input, evenly spaced from 0, @param given sizes at the output
+ * The same by a stage's own curve, size and phase, straight between its points; beyond the last the
+ * output stays as it is there.
  */
-export function limitByCurve(
-  re: Float64Array,
-  im: Float64Array,
-  drive: Float64Array,
-  given: Float64Array,
-): void {
-  const last = drive.length - 1;
-  const step = (drive[last] as number) / last;
+export function limitByCurve(re: Float64Array, im: Float64Array, curve: LimitCurve): void {
+  const { step, given, turn } = curve;
+  const last = given.length - 1;
   for (let i = 0; i < re.length; i += 1) {
     const a = re[i] as number;
     const b = im[i] as number;
@@ -54,7 +58,16 @@ export function limitByCurve(
     const t = Math.min(1, at - k);
     const low = given[k] as number;
     const gain = (low + ((given[k + 1] as number) - low) * t) / size;
-    re[i] = a * gain;
-    im[i] = b * gain;
+    if (turn === null) {
+      re[i] = a * gain;
+      im[i] = b * gain;
+      continue;
+    }
+    const from = turn[k] as number;
+    const angle = from + ((turn[k + 1] as number) - from) * t;
+    const c = gain * Math.cos(angle);
+    const d = gain * Math.sin(angle);
+    re[i] = a * c - b * d;
+    im[i] = a * d + b * c;
   }
 }

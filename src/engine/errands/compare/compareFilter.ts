@@ -2,11 +2,10 @@ import { couplings } from '../../circuit/couplings.ts';
 import { envelopeStep } from '../../circuit/envelopeStep.ts';
 import { stepFigures } from '../../circuit/stepFigures.ts';
 import type { CarrierSeen } from '../../stages/carrier/seen.ts';
-import { workCarrier } from '../../stages/carrier/work.ts';
 import type { Variant } from '../../stages/compare/variants.ts';
 import type { FilterSeen } from '../../stages/filter/seen.ts';
-import { workFilter } from '../../stages/filter/work.ts';
 import type { Compared } from './compareAnswer.ts';
+import { designVariant } from './designVariant.ts';
 
 type Parts = readonly { readonly fitted: number | null; readonly parts: string | null }[];
 
@@ -22,18 +21,11 @@ export function compareFilter(
   filter: FilterSeen,
   carrier: CarrierSeen,
 ): Compared {
-  const { results, problems } = workFilter(asked(variant, filter));
-  const says = problems
-    .filter(({ weight, field }) => weight === 'stops' || field === 'filter.family')
-    .map((problem) => problem.says);
-  const { ladder, loss, low3, high3, low6, high6, response, width3, centre } = results;
+  const { results, says, heard } = designVariant(variant, filter, carrier);
+  const { ladder, loss, low3, high3, response, width3, centre } = results;
   if (!ladder || !response || loss === null || low3 === null || high3 === null) {
     return { variant, says, found: null };
   }
-  const heard =
-    low6 === null || high6 === null
-      ? null
-      : workCarrier({ ...carrier, ladder, loss, low3, high3, low6, high6 }).results;
   const step = envelopeStep(ladder, centre ?? (low3 + high3) / 2, width3 ?? high3 - low3);
   const read = stepFigures(step);
   const parts: Parts = [...(results.couplings ?? []), ...(results.meshes ?? [])];
@@ -81,25 +73,6 @@ export function compareFilter(
         values: new Set(fitted.flatMap(({ parts: said }) => (said ?? '').split(' + '))).size,
       },
     },
-  };
-}
-
-/** What the Filter sheet would see: an alternative works between its own ends. */
-function asked(variant: Variant, filter: FilterSeen): FilterSeen {
-  if (variant.name === 'A') return filter;
-  const { crystals, bandwidth, family, form, ripple } = variant;
-  return {
-    ...filter,
-    crystals,
-    bandwidth,
-    family,
-    form,
-    ripple,
-    chosen: crystals === filter.crystals ? filter.chosen : null,
-    sourceResistance: null,
-    loadResistance: null,
-    sourceReactance: 0,
-    loadReactance: 0,
   };
 }
 

@@ -12,25 +12,7 @@ import { quartzFields } from '../../stages/quartz/fields.ts';
 import { errand } from '../errand.ts';
 import type { CompareAnswer, Compared } from './compareAnswer.ts';
 import { compareFilter } from './compareFilter.ts';
-
-/** The same reads under other names, where two sheets have names in common. */
-type Named<P extends string, R> = { readonly [K in keyof R & string as `${P}${K}`]: R[K] };
-
-const named = <const P extends string, R extends Readonly<Record<string, string>>>(
-  prefix: P,
-  reads: R,
-): Named<P, R> =>
-  Object.fromEntries(
-    Object.entries(reads).map(([name, path]) => [`${prefix}${name}`, path]),
-  ) as Named<P, R>;
-
-/** What stands under a prefix, with its own names again. */
-const under = (prefix: string, seen: Readonly<Record<string, unknown>>) =>
-  Object.fromEntries(
-    Object.entries(seen).flatMap(([name, value]) =>
-      name.startsWith(prefix) ? [[name.slice(prefix.length), value]] : [],
-    ),
-  );
+import { named, under } from './named.ts';
 
 /** Designs and works every filter that is to stand side by side. */
 export const compareErrand = errand({
