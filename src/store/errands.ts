@@ -38,6 +38,14 @@ const blank: Slot = {
 
 const useSlots = create<Readonly<Record<string, Slot>>>()(() => ({}));
 
+/** Not saved, each by its errand's key: what comes to it besides the rig. */
+const useBesides = create<Readonly<Record<string, unknown>>>()(() => ({}));
+
+/** Lays something beside the rig for an errand: sound from a file, another errand's answer. */
+export function layBeside(key: string, beside: unknown): void {
+  if (!Object.is(useBesides.getState()[key], beside)) useBesides.setState({ [key]: beside });
+}
+
 /** Steps in which progress is shown. */
 const STEPS = 25;
 
@@ -67,7 +75,10 @@ export interface ErrandState<A> {
  */
 export function useErrand<A>(key: string, { auto }: { auto?: number } = {}): ErrandState<A> {
   const errand = errandOf(key);
-  const picked = useBench(useShallow((s) => pick(workedOf(s.rig), errand) as unknown[]));
+  const beside = useBesides((all) => all[key] ?? null);
+  const picked = useBench(
+    useShallow((s) => [...pick(workedOf(s.rig), errand), beside] as unknown[]),
+  );
   const slot = useSlots((all) => all[key] ?? blank);
   const ready = seenBy(errand, picked) !== null;
   const fresh = slot.answeredFrom !== null && same(slot.answeredFrom, picked);
@@ -103,7 +114,10 @@ export const useAnswer = <A>(key: string): A | null =>
 /** Sends an errand for the rig as it stands; what was under way is called back. */
 export function runErrand(key: string): void {
   const errand = errandOf(key);
-  const picked = pick(workedOf(useBench.getState().rig), errand);
+  const picked = [
+    ...pick(workedOf(useBench.getState().rig), errand),
+    useBesides.getState()[key] ?? null,
+  ];
   const seen = seenBy(errand, picked);
   if (seen === null) return;
   const before = useSlots.getState()[key] ?? blank;

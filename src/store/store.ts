@@ -40,6 +40,8 @@ export type SheetKey =
   | 'path'
   | 'antenna'
   | 'day'
+  | 'hear'
+  | 'speech'
   | 'bench';
 
 /** A message about opening, saving or losing something. */

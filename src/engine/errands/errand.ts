@@ -7,6 +7,11 @@ export interface Share {
   readonly of: number;
 }
 
+/** What comes to an errand besides the rig and is kept nowhere: sound from a file, another's answer. */
+export interface Beside {
+  readonly beside: unknown;
+}
+
 /**
  * Work too slow for the graph: sent away to a worker, and its answer shown when it comes back.
  * It yields how far it has come, 0 to 1, every few milliseconds, so that it can be called back.
@@ -37,7 +42,7 @@ export function errand<
   key: string;
   of: S;
   reads: R;
-  work: (seen: Seen<S[number], R>, share: Share) => Generator<number, P, void>;
+  work: (seen: Seen<S[number], R> & Beside, share: Share) => Generator<number, P, void>;
   split?: { shares: number; merge: (parts: readonly P[]) => A };
 }): Errand<A> {
   const { key, reads, work, split } = parts;

@@ -2,6 +2,7 @@ import { buyErrand, chooseErrand } from './choose/errand.ts';
 import { compareErrand } from './compare/errand.ts';
 import { dayErrand } from './day/errand.ts';
 import type { Errand } from './errand.ts';
+import { hearErrand } from './hear/errand.ts';
 import { mismatchedErrand } from './mismatched/errand.ts';
 import { powerErrand } from './power/errand.ts';
 import { suggestErrand } from './suggest/errand.ts';
@@ -13,6 +14,7 @@ export const errands: readonly Errand[] = [
   chooseErrand,
   compareErrand,
   dayErrand,
+  hearErrand,
   mismatchedErrand,
   powerErrand,
   suggestErrand,

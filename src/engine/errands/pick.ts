@@ -7,7 +7,11 @@ export const pick = (worked: Worked, { reads }: Pick<Errand, 'reads'>): readonly
     worked.inputs[bare(path)]?.wrong ? undefined : valueAt(worked, bare(path)),
   );
 
-/** The values under the errand's own names, or null while one that it needs is missing or wrong. */
+/**
+ * The values under the errand's own names, or null while one that it needs is missing or wrong.
+ *
+ * @param picked as from `pick`; one more at the end is what comes besides the rig
+ */
 export function seenBy(
   { reads }: Pick<Errand, 'reads'>,
   picked: readonly unknown[],
@@ -17,7 +21,8 @@ export function seenBy(
     ([, path], i) => picked[i] === undefined || (picked[i] === null && path === bare(path)),
   );
   if (lacks) return null;
-  return Object.fromEntries(names.map(([name], i) => [name, picked[i]]));
+  const seen = names.map(([name], i) => [name, picked[i]]);
+  return { ...Object.fromEntries(seen), beside: picked[names.length] ?? null };
 }
 
 const bare = (path: string) => (path.endsWith('?') ? path.slice(0, -1) : path);

@@ -10,6 +10,7 @@ import { drift } from '../stages/drift/stage.ts';
 import { ends } from '../stages/ends/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
 import { front } from '../stages/front/stage.ts';
+import { hear } from '../stages/hear/stage.ts';
 import { measure } from '../stages/measure/stage.ts';
 import { mismatch } from '../stages/mismatch/stage.ts';
 import { output } from '../stages/output/stage.ts';
@@ -19,6 +20,7 @@ import { power } from '../stages/power/stage.ts';
 import { products } from '../stages/products/stage.ts';
 import { quartz } from '../stages/quartz/stage.ts';
 import { receive } from '../stages/receive/stage.ts';
+import { speech } from '../stages/speech/stage.ts';
 import { suggest } from '../stages/suggest/stage.ts';
 import { supply } from '../stages/supply/stage.ts';
 import { sweep } from '../stages/sweep/stage.ts';
@@ -53,5 +55,7 @@ export const stages: readonly Stage[] = [
   supply,
   antenna,
   path,
+  hear,
+  speech,
   bench,
 ];

@@ -1,11 +1,11 @@
-import { POINTS } from '../audio/baseband.ts';
-import { bandEdges, speechBands } from './speechBands.ts';
+import { speechLevel } from './speechBands.ts';
 
 /** What lies between a mouth and an ear, for the index. */
 export interface Link {
   /** Samples a second that `sender` and `receiver` are known for. */
   readonly rate: number;
-  /** Gain of the sender's and the receiver's filter, dB, at `basebandFrequencies`; null: everything passes. */
+  /** Gain of the sender's and the receiver's filter, dB, evenly over the rate with the carrier in the
+   *  middle, as `basebandFrequencies` has it; null: everything passes. */
   readonly sender: Float64Array;
   readonly receiver: Float64Array | null;
   /** Signal to noise, dB, in a bandwidth, Hz, in front of the receiver's filter. */
@@ -29,15 +29,15 @@ export interface LinkSpectrum {
  */
 export function linkSpectrum(link: Link): LinkSpectrum {
   const { rate, sender, receiver, ratio, bandwidth } = link;
-  const step = rate / POINTS;
-  const middle = POINTS / 2;
+  const step = rate / sender.length;
+  const middle = sender.length / 2;
   const power = (of: Float64Array | null, k: number) =>
     of === null ? 1 : 10 ** ((of[k] as number) / 10);
   const speech = new Float64Array(middle);
   const noise = new Float64Array(middle);
   let sent = 0;
   for (let k = 1; k < middle; k += 1) {
-    const spoken = 10 ** (spectrumLevel(k * step) / 10);
+    const spoken = 10 ** (speechLevel(k * step) / 10);
     const [up, down] = [middle + k, middle - k];
     const [sentUp, sentDown] = [power(sender, up), power(sender, down)];
     const [gotUp, gotDown] = [power(receiver, up), power(receiver, down)];
@@ -47,13 +47,4 @@ export function linkSpectrum(link: Link): LinkSpectrum {
   }
   const density = sent / (10 ** (ratio / 10) * bandwidth);
   return { step, speech, noise: noise.map((one) => one * density) };
-}
-
-/** Level of speech at a frequency: that of its band, nothing outside all bands. dB */
-function spectrumLevel(f: number): number {
-  for (const { middle, speech } of speechBands) {
-    const [low, high] = bandEdges(middle);
-    if (f >= low && f < high) return speech;
-  }
-  return -Infinity;
 }

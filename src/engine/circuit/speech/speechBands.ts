@@ -48,3 +48,12 @@ export function bandEdges(middle: number): readonly [number, number] {
   const exact = Math.round(10 * Math.log10(middle)) / 10;
   return [10 ** (exact - 0.05), 10 ** (exact + 0.05)];
 }
+
+/** Place of the first band among bands of a tenth of a decade: 10 lg 160 is 22. */
+const FIRST = Math.round(10 * Math.log10(160));
+
+/** Spectrum level of speech with normal effort at a frequency: that of its band. dB, −Infinity outside. */
+export function speechLevel(f: number): number {
+  const i = Math.floor(10 * Math.log10(f) + 0.5) - FIRST;
+  return speechBands[i]?.speech ?? Number.NEGATIVE_INFINITY;
+}

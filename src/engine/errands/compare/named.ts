@@ -10,7 +10,7 @@ export const named = <const P extends string, R extends Readonly<Record<string, 
   ) as Named<P, R>;
 
 /** What stands under a prefix, with its own names again. */
-export const under = (prefix: string, seen: Readonly<Record<string, unknown>>) =>
+export const under = (prefix: string, seen: object) =>
   Object.fromEntries(
     Object.entries(seen).flatMap(([name, value]) =>
       name.startsWith(prefix) ? [[name.slice(prefix.length), value]] : [],
