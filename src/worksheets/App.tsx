@@ -25,6 +25,7 @@ import { Undo } from './frame/Undo.tsx';
 import { useAddress } from './frame/useAddress.ts';
 import { WayAround } from './frame/WayAround.tsx';
 import { FrontLeaf } from './front/FrontLeaf.tsx';
+import { HearLeaf } from './hear/HearLeaf.tsx';
 import { MeasureLeaf } from './measure/MeasureLeaf.tsx';
 import { MismatchLeaf } from './mismatch/MismatchLeaf.tsx';
 import { OutputSheet } from './output/OutputSheet.tsx';
@@ -34,6 +35,7 @@ import { PowerLeaf } from './power/PowerLeaf.tsx';
 import { ProductsLeaf } from './products/ProductsLeaf.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
+import { SpeechLeaf } from './speech/SpeechLeaf.tsx';
 import { SuggestLeaf } from './suggest/SuggestLeaf.tsx';
 import { SupplyLeaf } from './supply/SupplyLeaf.tsx';
 import { SweepLeaf } from './sweep/SweepLeaf.tsx';
@@ -71,6 +73,8 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   path: PathSheet,
   antenna: AntennaLeaf,
   day: DayLeaf,
+  hear: HearLeaf,
+  speech: SpeechLeaf,
   bench: BenchSheet,
 };
 

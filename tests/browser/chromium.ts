@@ -24,8 +24,12 @@ const places = [
   ]),
 ];
 
-/** Starts a headless Chromium, Chrome or Edge; says in one line what to install where there is none. */
-export async function launch(): Promise<Browser> {
+/**
+ * Starts a headless Chromium, Chrome or Edge; says in one line what to install where there is none.
+ *
+ * @param more switches of its own
+ */
+export async function launch(...more: readonly string[]): Promise<Browser> {
   const executablePath = find() ?? install();
   if (executablePath === null) {
     throw new Error(
@@ -42,6 +46,7 @@ export async function launch(): Promise<Browser> {
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
+      ...more,
     ],
   });
 }

@@ -4,7 +4,7 @@ import type { Variant } from '../../stages/compare/variants.ts';
 /** Samples a second of all that is heard. */
 export const RATE = 16_000;
 
-/** A picture of audio as bytes: 0 is `FLOOR` dB and less under the strongest, 255 the strongest. */
+/** A picture of audio as bytes of ink: 255 is the strongest, 0 what is too weak to be drawn. */
 export interface SoundPicture extends Omit<Waterfall, 'level'> {
   /** Hz from one frequency to the next, s from one moment to the next. */
   readonly step: number;

@@ -6,6 +6,7 @@ import { hearOver, type Over } from '../../circuit/audio/hearOver.ts';
 import { effective, levelMatch } from '../../circuit/audio/levelMatch.ts';
 import { powerSpectrum } from '../../circuit/audio/powerSpectrum.ts';
 import type { Taps } from '../../circuit/audio/taps.ts';
+import { wideFilter } from '../../circuit/audio/wideFilter.ts';
 import { ladderResponse } from '../../circuit/ladderResponse.ts';
 import { voice } from '../../circuit/speech/voice.ts';
 import type { CarrierSeen } from '../../stages/carrier/seen.ts';
@@ -17,7 +18,6 @@ import type { Share } from '../errand.ts';
 import { type HearAnswer, type Heard, RATE } from './hearAnswer.ts';
 import type { HearSeen } from './seen.ts';
 import { soundPicture } from './soundPicture.ts';
-import { wideFilter } from './wideFilter.ts';
 
 /** What comes to the errand besides the rig; none of it is kept. */
 export interface HearBeside {

@@ -2,7 +2,7 @@ import { waterfall } from '../../circuit/audio/waterfall.ts';
 import { RATE, type SoundPicture } from './hearAnswer.ts';
 
 /** Lowest level that a picture shows, dB under the strongest. */
-export const FLOOR = -60;
+export const FLOOR = -45;
 
 /** Window, highest frequency in Hz, moments in a second. */
 const SIZE = 512;
@@ -19,6 +19,6 @@ export function soundPicture(audio: Float64Array): SoundPicture {
     frequencies,
     step: RATE / SIZE,
     every: seconds / (moments - 1),
-    level: Uint8Array.from(level, (db) => Math.round(255 * Math.max(0, 1 - db / FLOOR))),
+    level: Uint8Array.from(level, (db) => Math.round(255 * Math.max(0, 1 - db / FLOOR) ** 0.8)),
   };
 }

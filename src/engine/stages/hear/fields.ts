@@ -16,7 +16,7 @@ export const hearFields = declare({
       help: 'Peak envelope power over the mean noise in the filter’s noise bandwidth. Blank where there is none.',
     }),
     meanRatio: quantity({
-      label: 'The same of speech’s mean power',
+      label: 'Speech’s mean over noise',
       symbol: 'SNR_m',
       unit: 'dB',
       digits: 3,

@@ -77,7 +77,7 @@ export const hearInputs = {
     help: 'What the crests of speech come to. Its own curve is that of the leaf Final: size and phase over the drive. Until it is worked, the plain knee stands in.',
   }),
   over: quantity({
-    label: 'Crests driven over full drive by',
+    label: 'Crests over full drive',
     symbol: 'L_over',
     unit: 'dB',
     range: [-20, 20],

@@ -17,12 +17,12 @@ export const speechFields = declare({
       'From 0 to 1: how much of what carries meaning in speech stands over the noise. A planning figure.',
     ),
     best: index(
-      'The most that this filter lets through',
+      'The most that gets through',
       'SII_0',
       'With 40 dB over the noise, where hardly any is heard. 300 Hz to 2.7 kHz bring some 0.7.',
     ),
     share: quantity({
-      label: 'What is left of it in the noise',
+      label: 'Left of it in the noise',
       symbol: 's_SII',
       unit: '%',
       digits: 2,
@@ -30,7 +30,7 @@ export const speechFields = declare({
     }),
     grade: choice({
       label: 'Grade',
-      options: { good: 'Good', fair: 'Fair', poor: 'Poor' },
+      options: { good: 'good', fair: 'fair', poor: 'poor' },
       help: 'Good above 0.75, poor below 0.45: in between every sentence comes over, not every name.',
       source: 'ANSI S3.5-1997, thresholds from memory',
     }),
@@ -40,7 +40,13 @@ export const speechFields = declare({
       columns: {
         filter: words({ label: 'Filter', help: 'As it is, or with one edge moved.' }),
         index: index('Index', 'SII_i', 'With the noise of the path.'),
-        gain: index('Gained', 'G_SII', 'Against the filter as it is.'),
+        gain: quantity({
+          label: 'Gained',
+          symbol: 'G_SII',
+          unit: '%',
+          digits: 2,
+          help: 'Of all that carries meaning, against the filter as it is.',
+        }),
         best: index('At most', 'SII_i0', 'With 40 dB over the noise.'),
       },
     }),

@@ -1,5 +1,5 @@
+import { WIDE } from '../../circuit/audio/wideFilter.ts';
 import { linkSpectrum } from '../../circuit/speech/linkSpectrum.ts';
-import { WIDE } from '../hear/wide.ts';
 import type { SpeechSeen } from './seen.ts';
 
 /** Rate that the link is worked at, samples a second, and points over it: 31 Hz from one to the next, when the

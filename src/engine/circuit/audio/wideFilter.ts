@@ -1,6 +1,8 @@
-import { basebandFrequencies } from '../../circuit/audio/baseband.ts';
-import { type Taps, tapsOf } from '../../circuit/audio/taps.ts';
-import { WIDE } from '../../stages/hear/wide.ts';
+import { basebandFrequencies } from './baseband.ts';
+import { type Taps, tapsOf } from './taps.ts';
+
+/** A wide filter, as a good station of any make has it: flat between these, nothing else. Hz. */
+export const WIDE = { low: 100, high: 3000 } as const;
 
 /** Width of its edges, Hz: half a cosine. */
 const EDGE = 100;
