@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { withEntry } from '../../src/engine/rig/document.ts';
 import { createEvaluator } from '../../src/engine/rig/evaluate.ts';
 import { examples } from '../../src/engine/rig/examples.ts';
 import { stages } from '../../src/engine/rig/stages.ts';
@@ -68,4 +69,81 @@ test('the carrier in the last row is null and filter below the power, and so man
     expect((last?.level ?? 0) - (last?.carrier ?? 0)).toBeCloseTo(below, 9);
     expect(10 * Math.log10(watts / 1e-3)).toBeCloseTo(last?.carrier ?? 0, 9);
   }
+});
+
+const byTitle = (part: string) => {
+  const rig = examples.find(({ title }) => title.includes(part));
+  if (!rig) throw new Error(part);
+  return rig;
+};
+const converting = byTitle('nine-megahertz');
+const direct = byTitle('Forty-metre evening');
+const workedWith = (rig: typeof converting, entries: Readonly<Record<string, string>>) =>
+  createEvaluator(stages)(
+    Object.entries(entries).reduce((now, [path, text]) => withEntry(now, path, text), rig),
+  );
+
+// By hand: from the modulator on −pad − mismatch + 2 amplifiers − filter − mixer − band-pass + third
+// amplifier + driver + final − network, and the audio is what is left for it.
+test('a rig with conversion pays for mixer and band-pass, and a third amplifier brings it back', () => {
+  const one = workedWith(converting, {});
+  const at = (path: string) => Number(valueAt(one, path));
+  const points = rowsOf(one).map(({ point }) => point);
+  expect(points.slice(10, 15)).toEqual([
+    'Mixer, input',
+    'Mixer, output',
+    'Band-pass, output',
+    'Third amplifier, input',
+    'Third amplifier, collector',
+  ]);
+  const rows = rowsOf(one);
+  const gain = (point: string) => rows.find((row) => row.point === point)?.gain;
+  expect(gain('Mixer, input')).toBeCloseTo(-at('convert.mixerLoss'), 12);
+  expect(gain('Mixer, output')).toBeCloseTo(-at('front.loss'), 12);
+  expect(gain('Third amplifier, input')).toBeCloseTo(at('transmit.thirdGain'), 12);
+  const without = workedWith(converting, { 'transmit.thirdAmplifier': 'no' });
+  expect(Number(valueAt(without, 'transmit.netGain'))).toBeCloseTo(
+    at('transmit.netGain') - at('transmit.thirdGain'),
+    9,
+  );
+  // The mixer's limit lies 6 dB under its oscillator.
+  expect(rows.find(({ point }) => point === 'Mixer, input')?.clip).toBeCloseTo(
+    at('convert.oscillatorLevel') - 6,
+    12,
+  );
+});
+
+// By hand: so many decibels below the peak envelope power.
+test('what else the mixer makes is told in watts at the antenna', () => {
+  const one = workedWith(converting, {});
+  const rows = valueAt(one, 'transmit.unwanted') as readonly { below: number; power: number }[];
+  expect(rows).toHaveLength(4);
+  for (const { below, power } of rows) {
+    expect(10 * Math.log10(power / Number(valueAt(one, 'plan.pep')))).toBeCloseTo(below, 9);
+  }
+});
+
+test('a direct rig knows nothing of mixer, band-pass and third amplifier', () => {
+  const one = workedWith(direct, {});
+  const other = workedWith(direct, {
+    'convert.mixerLoss': '12',
+    'transmit.thirdAmplifier': 'no',
+    'front.end': '200',
+  });
+  expect(rowsOf(other)).toEqual(rowsOf(one));
+  expect(valueAt(one, 'transmit.unwanted')).toBeNull();
+  expect(valueAt(one, 'transmit.thirdGain')).toBeNull();
+});
+
+// The two beside the filter work at its frequency, the third at the operating one: moved to where both
+// are the same, all three are one.
+test('small stages are worked at the frequency that they are used at', () => {
+  const near = workedWith(converting, { 'plan.frequency': '8.9M' });
+  const far = workedWith(converting, { 'plan.frequency': '28.4M' });
+  const at = (one: typeof near, path: string) => Number(valueAt(one, path));
+  expect(at(near, 'transmit.amplifierGain')).toBeCloseTo(at(far, 'transmit.amplifierGain'), 9);
+  expect(at(far, 'transmit.thirdGain')).toBeLessThan(at(far, 'transmit.amplifierGain') - 0.5);
+  expect(
+    Math.abs(at(near, 'transmit.thirdGain') - at(near, 'transmit.amplifierGain')),
+  ).toBeLessThan(0.3);
 });

@@ -21,6 +21,7 @@ const seen: SupplySeen = {
   mic: 1e-3,
   follower: 4e-3,
   amplifier: 10e-3,
+  thirdGain: null,
   driver: 30e-3,
   quiescent: 40e-3,
   peak: 840e-3,

@@ -53,6 +53,7 @@ const elsewhere: Readonly<Record<string, Readonly<Record<string, readonly string
       'pad',
       'amplifier',
       'second',
+      'third',
       'coupling',
       'filterDrive',
       'filterSource',

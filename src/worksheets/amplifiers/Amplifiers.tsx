@@ -7,6 +7,7 @@ import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 import { StabilityPicture } from './StabilityPicture.tsx';
+import { Third } from './Third.tsx';
 
 /** The two small amplifiers round the filter, the driver, and the transformers between. */
 export function Amplifiers() {
@@ -79,6 +80,7 @@ export function Amplifiers() {
           <Entry of="transmit.amplifierAsleep" form="list" />
         </Disclosure>
       </Section>
+      <Third />
       <Section
         title="The driver"
         margin={

@@ -1,11 +1,13 @@
 import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
+import { useValue } from '../../store/hooks.ts';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
 
 /** What is left of carrier and other sideband at the antenna, and on the way there. */
 export function Leftovers() {
+  const converts = useValue<string>('plan.scheme') === 'conversion';
   return (
     <Section
       title="What is left of carrier and other sideband"
@@ -38,6 +40,7 @@ export function Leftovers() {
         narrow="scroll"
         columns={['point', 'level', 'carrier', 'opposite', 'oppositeWorst']}
       />
+      {converts && <Rows of="transmit.unwanted" />}
     </Section>
   );
 }

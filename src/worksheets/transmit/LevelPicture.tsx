@@ -20,6 +20,9 @@ const short: Readonly<Record<string, string>> = {
   'First amplifier, collector': 'First amp',
   'Filter, output': 'Filter out',
   'Second amplifier, collector': 'Second amp',
+  'Mixer, output': 'Mixer out',
+  'Band-pass, output': 'Band-pass out',
+  'Third amplifier, collector': 'Third amp',
   'Driver, collector': 'Driver',
   'Final, collector': 'Final',
 };

@@ -42,6 +42,7 @@ export function budget(seen: SupplySeen): BudgetRow[] {
     row('Audio chip', idle, idle + loud, 0, 0, 0),
     sent('Microphone amplifier', seen.mic),
     sent('Follower', seen.follower),
+    ...(seen.thirdGain === null ? [] : [sent('Third amplifier', seen.amplifier)]),
     sent('Driver', seen.driver),
     row('Final', 0, 0, seen.quiescent, spoken, seen.peak),
     sent('Relays', seen.relay),

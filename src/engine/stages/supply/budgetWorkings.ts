@@ -70,6 +70,7 @@ const sources: Readonly<Record<string, readonly ((look: Look) => Source)[]>> = {
   ],
   'Microphone amplifier': [() => plain(transmit, 'transmit.micStanding')],
   Follower: [() => plain(transmit, 'transmit.followerStanding')],
+  'Third amplifier': [() => plain(transmit, 'transmit.amplifierStanding')],
   Driver: [() => plain(transmit, 'transmit.driverStanding')],
   Final: [
     () => ({ ...plain(['silent'], 'transmit.quiescent'), says: 'Standing current.' }),

@@ -9,6 +9,7 @@ export const supplyReads = {
   mic: 'transmit.micStanding',
   follower: 'transmit.followerStanding',
   amplifier: 'transmit.amplifierStanding',
+  thirdGain: 'transmit.thirdGain?',
   driver: 'transmit.driverStanding',
   quiescent: 'transmit.quiescent',
   peak: 'transmit.dcCurrent',

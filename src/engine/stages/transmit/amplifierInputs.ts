@@ -149,4 +149,11 @@ export const amplifierInputs = {
     help: 'The drive level that crystals bear before they shift and distort.',
     source: 'makers’ data sheets, from memory',
   }),
+  thirdAmplifier: choice({
+    label: 'Amplifier behind the band-pass',
+    options: { yes: 'A third one of the same kind', no: 'None' },
+    default: 'yes',
+    help: 'Mixer and band-pass cost some 10 dB: a rig with conversion needs one more amplifier to reach the same power.',
+    source: 'common practice, no source',
+  }),
 } as const;

@@ -3,7 +3,7 @@ import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.
 import type { transmitFields } from './fields.ts';
 import { milliwatt } from './levelWorkings.ts';
 import { noiseWorking, shareWorking } from './noiseRows.ts';
-import { type CircuitName, portSteps } from './portSteps.ts';
+import { type CircuitName, frequencyOf, portSteps } from './portSteps.ts';
 import { type SmallName, smallNames } from './smallBias.ts';
 import { SCAN_FROM, SCAN_POINTS, SCAN_TO, SWING_KEEPS } from './smallCircuits.ts';
 
@@ -14,6 +14,7 @@ type AmplifierKey =
   | `amplifier${'Gain' | 'Input' | 'InputC' | 'Output' | 'OutputC' | 'Noise' | 'Clip' | 'K' | 'KAt'}`
   | `amplifierNoises.${'part' | 'share'}`
   | 'secondOutput'
+  | `third${'Gain' | 'Input' | 'Output' | 'Clip'}`
   | 'micStageGain'
   | 'micLoad'
   | 'micClip'
@@ -118,16 +119,26 @@ export const amplifierWorkings: Pick<StageWorkings<typeof transmitFields>, Ampli
       'transmit.finalInput',
       'Driven from the final’s side of the transformer.',
     ),
-  driverSource: {
-    says: 'The second amplifier’s output through the transformer that makes of the driver its load.',
-    formula: 'R_out2 * R_in_drv / R_L',
+  driverSource: (look) => driverSource(look),
+  thirdGain: (look) => ({
+    ...gainOf(look, 'amplifier'),
     where: {
-      R_out2: 'transmit.secondOutput',
-      R_in_drv: 'transmit.driverInput',
+      ...portSteps(look, 'third', 0, ['in', 'out']),
       R_L: 'transmit.amplifierLoad',
+      R_i: 'transmit.thirdInput',
     },
-    source: 'ideal transformer',
-  },
+  }),
+  thirdInput: (look) =>
+    resistance(
+      look,
+      'third',
+      0,
+      'transmit.thirdInput',
+      'The current that a matching source sends in, in phase with the voltage there.',
+    ),
+  thirdOutput: (look) =>
+    resistance(look, 'third', 1, 'transmit.amplifierLoad', 'Driven from the load’s side.'),
+  thirdClip: (look) => clipOf(look, 'amplifier', 'third'),
   amplifierNoise: noiseWorking,
   'amplifierNoises.part': {
     says: 'All resistors and both currents of the circuit.',
@@ -185,7 +196,7 @@ function capacitance(look: Look, circuit: CircuitName, driven: 0 | 1, end: strin
   return {
     says: 'The current in quadrature with the voltage there, as a capacitance.',
     formula: `-U_1 * y_${at} / (2 * pi * f_0 * R_x * (x_${at}^2 + y_${at}^2))`,
-    where: { ...portSteps(look, circuit, driven, [at]), R_x: end, f_0: 'plan.nominal' },
+    where: { ...portSteps(look, circuit, driven, [at]), R_x: end, ...frequencyOf(circuit) },
     source: nodal,
   };
 }
@@ -200,7 +211,7 @@ interface BiasRow {
   readonly ve: number;
 }
 
-function clipOf(look: Look, name: SmallName): Working {
+function clipOf(look: Look, name: SmallName, circuit: CircuitName = circuitOf(name)): Working {
   const models = look('transmit.models') as readonly ModelRow[];
   const biases = look('transmit.biases') as readonly BiasRow[];
   const model = models[{ mic: 0, follower: 1, amplifier: 2, driver: 4 }[name]];
@@ -211,7 +222,7 @@ function clipOf(look: Look, name: SmallName): Working {
     formula:
       '10 * log10(min(I_C / I_1, (V_C - V_E - V_k) / V_1)^2 * (x_out^2 + y_out^2) / (2 * R_L) / P_ref)',
     where: {
-      ...portSteps(look, circuitOf(name), 0, ['out', 'n', 'c', 'e']),
+      ...portSteps(look, circuit, 0, ['out', 'n', 'c', 'e']),
       g_m: { value: model?.gm ?? 0, unit: 'S', says: 'slope, from the table of models' },
       r_o: {
         value: model?.ro ?? 0,
@@ -241,6 +252,29 @@ function clipOf(look: Look, name: SmallName): Working {
       P_ref: milliwatt,
     },
     source: 'load line of a class-A stage, by nodal analysis',
+  };
+}
+
+/** What stands before the driver, through its transformer. */
+function driverSource(look: Look): Working {
+  const third = look('transmit.thirdGain') !== null;
+  if (look('plan.scheme') === 'conversion' && !third) {
+    return {
+      says: 'The transformer behind the band-pass is wound to match.',
+      formula: 'R_in_drv',
+      where: { R_in_drv: 'transmit.driverInput' },
+      source: 'ideal transformer',
+    };
+  }
+  return {
+    says: 'The amplifier’s output before it, through the transformer that makes of the driver its load.',
+    formula: 'R_out2 * R_in_drv / R_L',
+    where: {
+      R_out2: third ? 'transmit.thirdOutput' : 'transmit.secondOutput',
+      R_in_drv: 'transmit.driverInput',
+      R_L: 'transmit.amplifierLoad',
+    },
+    source: 'ideal transformer',
   };
 }
 

@@ -2,8 +2,10 @@ import type { RowOf } from '../../fields/kinds.ts';
 import { dbOfPowerRatio, dbOfVoltageRatio } from '../../quantity/decibel.ts';
 import { dbmOfWatts, voltsOfDbm } from '../../quantity/power.ts';
 import type { chain } from './chainFields.ts';
+import { isBehindFilter, type Place, placeNames, placesOf } from './chainPlaces.ts';
 import { levelPlan, mismatchLoss } from './levelPlan.ts';
 import type { TransmitSeen } from './seen.ts';
+import { filterFrequencyOf } from './smallCircuits.ts';
 import type { SmallFigures } from './smallFigures.ts';
 
 /** How far below its carrier a diode modulator begins to flatten, dB. Common practice, no source. */
@@ -11,38 +13,61 @@ export const MODULATOR_MARGIN = 6;
 
 type Row = RowOf<typeof chain.columns>;
 
-/** Gains from the modulator's audio side to the antenna, dB, in the signal's order. */
+/** Power gain of what lies between each place and the next, dB. */
+type Gains = Readonly<Record<Place, number>>;
+
+/** What the levels are worked from besides the small stages. */
+interface ChainRig {
+  readonly filterLoss: number;
+  readonly modulatorLoss: number;
+  /** Of the band-pass; nothing in a rig without conversion. */
+  readonly frontLoss: number;
+}
+
+/** Gains from the modulator's audio side to the antenna, by the place that they begin at. */
 export function gainsBehindAudio(
   seen: TransmitSeen,
   small: SmallFigures,
-  rig: { readonly filterLoss: number; readonly modulatorLoss: number },
-): number[] {
-  const { amplifierGain, driverGain } = small.results;
-  return [
-    -rig.modulatorLoss,
-    -seen.pad - mismatchLoss(small.first.input, seen.modulatorImpedance, seen.frequency),
-    amplifierGain,
-    0,
-    -rig.filterLoss,
-    0,
-    amplifierGain,
-    0,
-    driverGain,
-    0,
-    seen.finalGain,
-    -seen.network,
-  ];
+  rig: ChainRig,
+): Omit<Gains, 'mic' | 'micOut'> {
+  const { amplifierGain, thirdGain, driverGain } = small.results;
+  return {
+    audio: -rig.modulatorLoss,
+    modulator:
+      -seen.pad - mismatchLoss(small.first.input, seen.modulatorImpedance, filterFrequencyOf(seen)),
+    firstIn: amplifierGain,
+    firstOut: 0,
+    filterIn: -rig.filterLoss,
+    filterOut: 0,
+    secondIn: amplifierGain,
+    secondOut: 0,
+    mixerIn: -seen.mixerLoss,
+    mixerOut: -rig.frontLoss,
+    frontOut: 0,
+    thirdIn: thirdGain ?? 0,
+    thirdOut: 0,
+    driverIn: driverGain,
+    driverOut: 0,
+    base: seen.finalGain,
+    collector: -seen.network,
+    antenna: 0,
+  };
 }
+
+/** All of them added up, in a rig's own places. */
+export const gainFromAudio = (seen: TransmitSeen, gains: Omit<Gains, 'mic' | 'micOut'>): number =>
+  placesOf(seen).reduce(
+    (sum, place) => (place === 'mic' || place === 'micOut' ? sum : sum + gains[place]),
+    0,
+  );
 
 /** Every point of the chain: level, voltages, impedances, headroom. */
 export function chainRows(
   seen: TransmitSeen,
   small: SmallFigures,
-  rig: {
+  rig: ChainRig & {
     readonly ends: number;
     readonly endsLoad: number;
-    readonly filterLoss: number;
-    readonly modulatorLoss: number;
     /** How far the carrier lies below a sideband at the modulator, dB; null if that isn't known. */
     readonly modulatorNull: number | null;
     readonly filterSource: number;
@@ -56,87 +81,30 @@ export function chainRows(
     readonly builtUp: number;
   },
 ): Row[] {
-  const { mic, follower, first, second, driver, results } = small;
+  const { mic, results } = small;
   const micPower = rig.micGain + dbOfPowerRatio(results.micLoad / seen.modulatorImpedance);
   const micFirst =
     dbOfVoltageRatio(mic.volts) + dbOfPowerRatio(results.micLoad / results.followerInput);
-  const gains = [micFirst, micPower - micFirst, ...gainsBehindAudio(seen, small, rig)];
+  const places = placesOf(seen);
+  const between: Gains = {
+    mic: micFirst,
+    micOut: micPower - micFirst,
+    ...gainsBehindAudio(seen, small, rig),
+  };
+  const gains = places.slice(0, -1).map((place) => between[place]);
   const { onward } = levelPlan(gains, 0);
-  const collector = (limitedBy: 'current' | 'voltage') =>
-    limitedBy === 'current' ? 'standing current' : 'supply voltage';
-
-  // point, load, source, limit in dBm and in words
-  const points: [string, number, number | null, number | null, string | null][] = [
-    ['Microphone', results.micLoad, null, null, null],
-    [
-      'Microphone amplifier, collector',
-      results.followerInput,
-      results.followerSource,
-      results.micClip,
-      mic.limitedBy === 'current' ? 'standing current' : 'supply of the microphone amplifier',
-    ],
-    [
-      'Modulator, audio side',
-      seen.modulatorImpedance,
-      follower.output.r,
-      results.followerClip,
-      follower.limitedBy === 'current'
-        ? 'microphone amplifier’s current'
-        : 'supply of the microphone amplifier',
-    ],
-    [
-      'Modulator, output',
-      seen.modulatorImpedance,
-      seen.modulatorImpedance,
-      dbmOfWatts(seen.carrierDrive) - MODULATOR_MARGIN - rig.modulatorLoss,
-      'carrier drive of the modulator',
-    ],
-    ['First amplifier, input', first.input.r, seen.modulatorImpedance, null, null],
-    [
-      'First amplifier, collector',
-      seen.amplifierLoad,
-      first.output.r,
-      results.amplifierClip,
-      collector(first.limitedBy),
-    ],
-    ['Filter, input', rig.ends, rig.filterSource, dbmOfWatts(seen.filterDrive), 'crystals'],
-    ['Filter, output', rig.endsLoad, rig.endsLoad, null, null],
-    ['Second amplifier, input', first.input.r, first.input.r, null, null],
-    [
-      'Second amplifier, collector',
-      seen.amplifierLoad,
-      second.output.r,
-      results.amplifierClip,
-      collector(second.limitedBy),
-    ],
-    ['Driver, input', driver.input.r, results.driverSource, null, null],
-    [
-      'Driver, collector',
-      seen.driverLoad,
-      (driver.output.r * seen.driverLoad) / seen.finalInput,
-      results.driverClip,
-      collector(driver.limitedBy),
-    ],
-    ['Final, base', seen.finalInput, driver.output.r, null, null],
-    [
-      'Final, collector',
-      rig.collectorLoad,
-      rig.outputImpedance,
-      seen.pepLevel + seen.network,
-      'supply voltage',
-    ],
-    ['Antenna', seen.antenna, null, null, null],
-  ];
+  const points = pointsOf(seen, small, rig);
   let before = 0;
-  return points.map(([point, load, source, clip, limit], i) => {
+  return places.map((place, i) => {
+    const { load, source = null, clip = null, limit = null } = points[place];
     const toAntenna = onward[i] ?? 0;
     const level = seen.pepLevel + rig.over - toAntenna;
     const comes =
-      i === 0 ? level : before + (gains[i - 1] ?? 0) + (i === MODULATOR_AUDIO ? rig.builtUp : 0);
+      i === 0 ? level : before + (gains[i - 1] ?? 0) + (place === 'audio' ? rig.builtUp : 0);
     const forward = clip === null ? comes : Math.min(comes, clip);
     before = forward;
     return {
-      point,
+      point: placeNames[place],
       level,
       vpp: voltsOfDbm(level, 'Vpp', load),
       vrms: voltsOfDbm(level, 'Vrms', load),
@@ -149,19 +117,117 @@ export function chainRows(
       limit,
       forward,
       forwardVpp: voltsOfDbm(forward, 'Vpp', load),
-      ...leftovers(seen, rig.modulatorNull, i, level),
+      ...leftovers(seen, rig.modulatorNull, place, level),
     };
   });
 }
 
-/** Rows of the modulator's audio side and of the filter's output. */
-export const MODULATOR_AUDIO = 2;
-export const FILTER_OUTPUT = 7;
+/** A place: what the signal meets there, where it comes from, and the most that it may be. */
+interface Point {
+  /** Ω */
+  readonly load: number;
+  readonly source?: number | null;
+  /** dBm, and what sets it. */
+  readonly clip?: number | null;
+  readonly limit?: string;
+}
 
-/** Carrier and other sideband at a point: both are there from the modulator's output on. */
-function leftovers(seen: TransmitSeen, modulatorNull: number | null, row: number, level: number) {
-  if (row <= MODULATOR_AUDIO) return { carrier: null, opposite: null, oppositeWorst: null };
-  const behind = row >= FILTER_OUTPUT;
+function pointsOf(
+  seen: TransmitSeen,
+  small: SmallFigures,
+  rig: Parameters<typeof chainRows>[2],
+): Readonly<Record<Place, Point>> {
+  const { mic, follower, first, second, third, driver, results } = small;
+  const collector = (limitedBy: 'current' | 'voltage') =>
+    limitedBy === 'current' ? 'standing current' : 'supply voltage';
+  return {
+    mic: { load: results.micLoad },
+    micOut: {
+      load: results.followerInput,
+      source: results.followerSource,
+      clip: results.micClip,
+      limit:
+        mic.limitedBy === 'current' ? 'standing current' : 'supply of the microphone amplifier',
+    },
+    audio: {
+      load: seen.modulatorImpedance,
+      source: follower.output.r,
+      clip: results.followerClip,
+      limit:
+        follower.limitedBy === 'current'
+          ? 'microphone amplifier’s current'
+          : 'supply of the microphone amplifier',
+    },
+    modulator: {
+      load: seen.modulatorImpedance,
+      source: seen.modulatorImpedance,
+      clip: dbmOfWatts(seen.carrierDrive) - MODULATOR_MARGIN - rig.modulatorLoss,
+      limit: 'carrier drive of the modulator',
+    },
+    firstIn: { load: first.input.r, source: seen.modulatorImpedance },
+    firstOut: {
+      load: seen.amplifierLoad,
+      source: first.output.r,
+      clip: results.amplifierClip,
+      limit: collector(first.limitedBy),
+    },
+    filterIn: {
+      load: rig.ends,
+      source: rig.filterSource,
+      clip: dbmOfWatts(seen.filterDrive),
+      limit: 'crystals',
+    },
+    filterOut: { load: rig.endsLoad, source: rig.endsLoad },
+    secondIn: { load: first.input.r, source: first.input.r },
+    secondOut: {
+      load: seen.amplifierLoad,
+      source: second.output.r,
+      clip: results.amplifierClip,
+      limit: collector(second.limitedBy),
+    },
+    mixerIn: {
+      load: seen.frontEnd,
+      source: mixerSource(seen, second.output.r),
+      clip: seen.oscillatorLevel - MODULATOR_MARGIN,
+      limit: 'oscillator drive of the mixer',
+    },
+    mixerOut: { load: seen.frontEnd, source: seen.frontEnd },
+    frontOut: { load: seen.frontEnd, source: seen.frontEnd },
+    thirdIn: { load: third?.input.r ?? seen.frontEnd, source: third?.input.r ?? null },
+    thirdOut: {
+      load: seen.amplifierLoad,
+      source: third?.output.r ?? null,
+      clip: results.thirdClip,
+      limit: collector(third?.limitedBy ?? 'current'),
+    },
+    driverIn: { load: driver.input.r, source: results.driverSource },
+    driverOut: {
+      load: seen.driverLoad,
+      source: (driver.output.r * seen.driverLoad) / seen.finalInput,
+      clip: results.driverClip,
+      limit: collector(driver.limitedBy),
+    },
+    base: { load: seen.finalInput, source: driver.output.r },
+    collector: {
+      load: rig.collectorLoad,
+      source: rig.outputImpedance,
+      clip: seen.pepLevel + seen.network,
+      limit: 'supply voltage',
+    },
+    antenna: { load: seen.antenna },
+  };
+}
+
+/** What the mixer sees of the second amplifier, through a transformer that makes of it the load. */
+const mixerSource = (seen: TransmitSeen, output: number): number =>
+  (output * seen.frontEnd) / seen.amplifierLoad;
+
+/** Carrier and other sideband at a place: both are there from the modulator's output on. */
+function leftovers(seen: TransmitSeen, modulatorNull: number | null, place: Place, level: number) {
+  if (place === 'mic' || place === 'micOut' || place === 'audio') {
+    return { carrier: null, opposite: null, oppositeWorst: null };
+  }
+  const behind = isBehindFilter(place);
   const less = (by: number | null) => (by === null ? null : level - by);
   const filter = behind ? seen.attenuation : 0;
   return {

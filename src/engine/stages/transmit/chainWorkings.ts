@@ -1,7 +1,8 @@
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { FILTER_OUTPUT, MODULATOR_AUDIO, MODULATOR_MARGIN } from './chainRows.ts';
+import { isBehindFilter, type Place } from './chainPlaces.ts';
+import { MODULATOR_MARGIN } from './chainRows.ts';
 import type { transmitFields } from './fields.ts';
-import { gainsFrom, milliwatt, mismatch, volumeUp } from './levelWorkings.ts';
+import { gainAt, gainsFrom, milliwatt, placesSeen, volumeUp } from './levelWorkings.ts';
 import { portSteps } from './portSteps.ts';
 
 type ChainKey = Extract<keyof StageWorkings<typeof transmitFields>, `chain.${string}`>;
@@ -32,8 +33,8 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
     where: { P_ref: milliwatt, L_row: 'row.level', R_load: 'row.load' },
     source: 'closed form: P = V²/R',
   },
-  'chain.load': (_, index) => {
-    const [symbol, path] = loads[index] ?? loads[0];
+  'chain.load': (look, index) => {
+    const [symbol, path] = loads[placeAt(look, index)];
     return {
       says: 'What the signal meets here.',
       formula: symbol,
@@ -41,10 +42,10 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
       source: 'as designed',
     };
   },
-  'chain.source': (_, index) => sourceOf(index),
+  'chain.source': (look, index) => sourceOf(placeAt(look, index)),
   'chain.gain': (look, index) => gainOf(look, index),
   'chain.toAntenna': (look, index) => onwardOf(look, index),
-  'chain.clip': (_, index) => clipOf(index),
+  'chain.clip': (look, index) => clipOf(placeAt(look, index)),
   'chain.headroom': {
     says: 'From the level here to the level at which it begins to flatten.',
     formula: 'L_clip - L_row',
@@ -58,22 +59,26 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
     where: { P_ref: milliwatt, L_fwd: 'row.forward', R_load: 'row.load' },
     source: 'closed form: P = Vpp²/(8R)',
   },
-  'chain.carrier': (_, index) => ({
-    says:
-      index >= FILTER_OUTPUT
+  'chain.carrier': (look, index) => {
+    const behind = isBehindFilter(placeAt(look, index));
+    return {
+      says: behind
         ? 'Below the sideband by the null, and by the filter’s skirt.'
         : 'Below the sideband by the null.',
-    formula: index >= FILTER_OUTPUT ? 'L_row - A_null - A_fil' : 'L_row - A_null',
-    where: {
-      L_row: 'row.level',
-      A_null: 'transmit.modulatorNull',
-      ...(index >= FILTER_OUTPUT ? { A_fil: 'carrier.attenuation' } : {}),
-    },
-    source: 'sum of decibels',
-    assumes: 'Nothing leaks round filter and modulator.',
-  }),
-  'chain.opposite': (_, index) => oppositeOf(index, 'A_1k', 'carrier.suppression1k'),
-  'chain.oppositeWorst': (_, index) => oppositeOf(index, 'A_opp', 'carrier.suppressionWorst'),
+      formula: behind ? 'L_row - A_null - A_fil' : 'L_row - A_null',
+      where: {
+        L_row: 'row.level',
+        A_null: 'transmit.modulatorNull',
+        ...(behind ? { A_fil: 'carrier.attenuation' } : {}),
+      },
+      source: 'sum of decibels',
+      assumes: 'Nothing leaks round filter and modulator.',
+    };
+  },
+  'chain.opposite': (look, index) =>
+    oppositeOf(placeAt(look, index), 'A_1k', 'carrier.suppression1k'),
+  'chain.oppositeWorst': (look, index) =>
+    oppositeOf(placeAt(look, index), 'A_opp', 'carrier.suppressionWorst'),
   'chain.limit': {
     says: 'What runs out first at this point.',
     rule: 'Of current and voltage the one that gives the lower power; for the modulator its carrier, for the filter what crystals bear.',
@@ -82,8 +87,11 @@ export const chainWorkings: Pick<StageWorkings<typeof transmitFields>, ChainKey>
   },
 };
 
-function oppositeOf(index: number, symbol: string, path: string): Working {
-  const behind = index >= FILTER_OUTPUT;
+/** Which place a row of the table is. */
+const placeAt = (look: Look, index: number): Place => placesSeen(look)[index] ?? 'mic';
+
+function oppositeOf(place: Place, symbol: string, path: string): Working {
+  const behind = isBehindFilter(place);
   return {
     says: behind
       ? 'What the filter leaves of it beside the wanted one.'
@@ -113,7 +121,7 @@ function forwardOf(look: Look, index: number): Working {
     };
   }
   const last = rows[index - 1];
-  const up = index === MODULATOR_AUDIO;
+  const up = placeAt(look, index) === 'audio';
   const sum = up ? 'L_bef + G_bef + D_up' : 'L_bef + G_bef';
   const limited = (rows[index]?.clip ?? null) !== null;
   return {
@@ -132,41 +140,28 @@ function forwardOf(look: Look, index: number): Working {
   };
 }
 
-const loads = [
-  ['R_mic', 'transmit.micLoad'],
-  ['R_in_fol', 'transmit.followerInput'],
-  ['R_mod', 'transmit.modulatorImpedance'],
-  ['R_mod', 'transmit.modulatorImpedance'],
-  ['R_in', 'transmit.amplifierInput'],
-  ['R_L', 'transmit.amplifierLoad'],
-  ['R_end', 'filter.ends'],
-  ['R_end_L', 'filter.endsLoad'],
-  ['R_in', 'transmit.amplifierInput'],
-  ['R_L', 'transmit.amplifierLoad'],
-  ['R_in_drv', 'transmit.driverInput'],
-  ['R_L_drv', 'transmit.driverLoad'],
-  ['R_base', 'transmit.finalInput'],
-  ['R_c', 'transmit.collectorLoad'],
-  ['R_ant', 'plan.antenna'],
-] as const;
-
-/** What a block before or behind the modulator's audio side adds: formula and symbols. */
-const blocks: readonly (readonly [string, Record<string, Bound>])[] = [
-  ['', {}],
-  ['', {}],
-  ['-L_mod', { L_mod: 'transmit.modulatorLoss' }],
-  ['-L_pad - L_mis', { L_pad: 'transmit.pad', ...mismatch }],
-  ['G_amp', { G_amp: 'transmit.amplifierGain' }],
-  ['0', {}],
-  ['-L_fil', { L_fil: 'filter.loss' }],
-  ['0', {}],
-  ['G_amp', { G_amp: 'transmit.amplifierGain' }],
-  ['0', {}],
-  ['G_drv', { G_drv: 'transmit.driverGain' }],
-  ['0', {}],
-  ['G_fin', { G_fin: 'transmit.finalGain' }],
-  ['-L_net', { L_net: 'transmit.network' }],
-];
+const loads: Readonly<Record<Place, readonly [string, string]>> = {
+  mic: ['R_mic', 'transmit.micLoad'],
+  micOut: ['R_in_fol', 'transmit.followerInput'],
+  audio: ['R_mod', 'transmit.modulatorImpedance'],
+  modulator: ['R_mod', 'transmit.modulatorImpedance'],
+  firstIn: ['R_in', 'transmit.amplifierInput'],
+  firstOut: ['R_L', 'transmit.amplifierLoad'],
+  filterIn: ['R_end', 'filter.ends'],
+  filterOut: ['R_end_L', 'filter.endsLoad'],
+  secondIn: ['R_in', 'transmit.amplifierInput'],
+  secondOut: ['R_L', 'transmit.amplifierLoad'],
+  mixerIn: ['R_e', 'front.end'],
+  mixerOut: ['R_e', 'front.end'],
+  frontOut: ['R_e', 'front.end'],
+  thirdIn: ['R_in3', 'transmit.thirdInput'],
+  thirdOut: ['R_L', 'transmit.amplifierLoad'],
+  driverIn: ['R_in_drv', 'transmit.driverInput'],
+  driverOut: ['R_L_drv', 'transmit.driverLoad'],
+  base: ['R_base', 'transmit.finalInput'],
+  collector: ['R_c', 'transmit.collectorLoad'],
+  antenna: ['R_ant', 'plan.antenna'],
+};
 
 /** The microphone amplifier's power gain: its voltage gain, and the change of resistance. */
 const micPower: Readonly<Record<string, Bound>> = {
@@ -209,28 +204,24 @@ function gainOf(look: Look, index: number): Working {
       source,
     };
   }
-  const [formula, where] = blocks[index] ?? ['0', {}];
+  const { formula, where } = gainAt(placeAt(look, index));
   return {
-    says: formula.startsWith('0')
-      ? 'A transformer changes volts and amperes, not the power.'
-      : 'What lies between this row and the next.',
+    says:
+      formula === '0'
+        ? 'A transformer changes volts and amperes, not the power.'
+        : 'What lies between this row and the next.',
     formula,
     where,
     source,
   };
 }
 
-/** Which of the gains behind the audio side is the first from each row on. */
-const firstGain = [0, 0, 0, 1, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 9];
-
 function onwardOf(look: Look, index: number): Working {
   const says = 'All gains and losses from here to the antenna.';
   const source = 'sum of decibels';
-  if (index >= 14) {
-    return { says, formula: '0', where: {}, source };
-  }
-  const { formula, where } = gainsFrom(firstGain[index] ?? 0);
-  if (index > 1) return { says, formula, where, source };
+  const place = placeAt(look, index);
+  if (index > 1) return { says, ...gainsFrom(look, place), source };
+  const { formula, where } = gainsFrom(look, 'audio');
   return {
     says,
     formula: `${MIC_POWER}${index === 1 ? ' - G_1' : ''} + (${formula})`,
@@ -239,39 +230,61 @@ function onwardOf(look: Look, index: number): Working {
   };
 }
 
-function clipOf(index: number): Working {
-  const forms: Readonly<Record<number, readonly [string, string, Record<string, Bound>]>> = {
-    1: ['The most that the first transistor can give.', 'L_mic', { L_mic: 'transmit.micClip' }],
-    2: ['The most that the follower can give.', 'L_fol', { L_fol: 'transmit.followerClip' }],
-    3: [
-      'Audio some decibels below its carrier begins to switch the diodes itself.',
-      '10 * log10(P_LO / P_ref) - D_mod - L_mod',
-      {
-        P_LO: 'transmit.carrierDrive',
-        P_ref: milliwatt,
-        D_mod: { value: MODULATOR_MARGIN, unit: 'dB', says: 'common practice, no source' },
-        L_mod: 'transmit.modulatorLoss',
-      },
-    ],
-    5: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
-    6: [
-      'The power that the crystals bear.',
-      '10 * log10(P_xtal / P_ref)',
-      { P_xtal: 'transmit.filterDrive', P_ref: milliwatt },
-    ],
-    9: ['The most that the amplifier can give.', 'L_amp', { L_amp: 'transmit.amplifierClip' }],
-    11: ['The most that the driver can give.', 'L_drv', { L_drv: 'transmit.driverClip' }],
-    13: [
-      'The collector uses the whole supply at full power: that is how its load is chosen.',
-      'L_PEP + L_net',
-      { L_PEP: 'plan.pepLevel', L_net: 'transmit.network' },
-    ],
-  };
-  const [says, formula, where] = forms[index] ?? ['', '0', {}];
+function clipOf(place: Place): Working {
+  const forms: Readonly<Partial<Record<Place, readonly [string, string, Record<string, Bound>]>>> =
+    {
+      micOut: [
+        'The most that the first transistor can give.',
+        'L_mic',
+        { L_mic: 'transmit.micClip' },
+      ],
+      audio: ['The most that the follower can give.', 'L_fol', { L_fol: 'transmit.followerClip' }],
+      modulator: [
+        'Audio some decibels below its carrier begins to switch the diodes itself.',
+        '10 * log10(P_LO / P_ref) - D_mod - L_mod',
+        {
+          P_LO: 'transmit.carrierDrive',
+          P_ref: milliwatt,
+          D_mod: { value: MODULATOR_MARGIN, unit: 'dB', says: 'common practice, no source' },
+          L_mod: 'transmit.modulatorLoss',
+        },
+      ],
+      firstOut: [
+        'The most that the amplifier can give.',
+        'L_amp',
+        { L_amp: 'transmit.amplifierClip' },
+      ],
+      filterIn: [
+        'The power that the crystals bear.',
+        '10 * log10(P_xtal / P_ref)',
+        { P_xtal: 'transmit.filterDrive', P_ref: milliwatt },
+      ],
+      secondOut: [
+        'The most that the amplifier can give.',
+        'L_amp',
+        { L_amp: 'transmit.amplifierClip' },
+      ],
+      mixerIn: [
+        'Signal some decibels below the oscillator begins to switch the diodes itself.',
+        'L_o - D_mod',
+        {
+          L_o: 'convert.oscillatorLevel',
+          D_mod: { value: MODULATOR_MARGIN, unit: 'dB', says: 'common practice, no source' },
+        },
+      ],
+      thirdOut: ['The most that the amplifier can give.', 'L_3', { L_3: 'transmit.thirdClip' }],
+      driverOut: ['The most that the driver can give.', 'L_drv', { L_drv: 'transmit.driverClip' }],
+      collector: [
+        'The collector uses the whole supply at full power: that is how its load is chosen.',
+        'L_PEP + L_net',
+        { L_PEP: 'plan.pepLevel', L_net: 'transmit.network' },
+      ],
+    };
+  const [says, formula, where] = forms[place] ?? ['', '0', {}];
   return { says, formula, where, source: 'load line; common practice, no source' };
 }
 
-function sourceOf(index: number): Working {
+function sourceOf(place: Place): Working {
   const source = 'nodal analysis of the hybrid-pi model';
   const plain = (symbol: string, path: string, says: string): Working => ({
     says,
@@ -279,39 +292,61 @@ function sourceOf(index: number): Working {
     where: { [symbol]: path },
     source,
   });
-  switch (index) {
-    case 1:
+  switch (place) {
+    case 'micOut':
       return plain('R_s_fol', 'transmit.followerSource', 'The first transistor’s output.');
-    case 2:
+    case 'audio':
       return plain('R_out_fol', 'transmit.followerOutput', 'The follower’s output.');
-    case 3:
-    case 4:
+    case 'modulator':
+    case 'firstIn':
       return plain(
         'R_mod',
         'transmit.modulatorImpedance',
         'The modulator, and the pad made for it.',
       );
-    case 5:
+    case 'firstOut':
       return plain('R_out', 'transmit.amplifierOutput', 'The first amplifier’s output.');
-    case 6:
+    case 'filterIn':
       return plain('R_fs', 'transmit.filterSource', 'The first amplifier through its transformer.');
-    case 7:
+    case 'filterOut':
       return plain('R_end_L', 'filter.endsLoad', 'The filter, designed for this resistance.');
-    case 8:
+    case 'secondIn':
       return plain(
         'R_in',
         'transmit.amplifierInput',
         'The filter through its transformer, which is wound to match.',
       );
-    case 9:
+    case 'secondOut':
       return plain(
         'R_out2',
         'transmit.secondOutput',
         'The second amplifier’s output, driven from its matching source.',
       );
-    case 10:
-      return plain('R_s_drv', 'transmit.driverSource', 'The second amplifier, transformed.');
-    case 11:
+    case 'mixerIn':
+      return {
+        says: 'The second amplifier’s output through the transformer that makes of the mixer its load.',
+        formula: 'R_out2 * R_e / R_L',
+        where: {
+          R_out2: 'transmit.secondOutput',
+          R_e: 'front.end',
+          R_L: 'transmit.amplifierLoad',
+        },
+        source: 'ideal transformer',
+      };
+    case 'mixerOut':
+    case 'frontOut':
+      return plain('R_e', 'front.end', 'Mixer and band-pass are made for this resistance.');
+    case 'thirdIn':
+      return plain(
+        'R_in3',
+        'transmit.thirdInput',
+        'The band-pass through its transformer, which is wound to match.',
+      );
+    case 'thirdOut':
+      return plain('R_out3', 'transmit.thirdOutput', 'The third amplifier’s output.');
+    case 'driverIn':
+      return plain('R_s_drv', 'transmit.driverSource', 'What stands before it, transformed.');
+    case 'driverOut':
       return {
         says: 'The driver’s output, seen from the collector’s side of its transformer.',
         formula: 'R_out_drv * R_L_drv / R_base',
@@ -322,7 +357,7 @@ function sourceOf(index: number): Working {
         },
         source,
       };
-    case 12:
+    case 'base':
       return plain('R_out_drv', 'transmit.driverOutput', 'The driver through its transformer.');
     default:
       return plain('R_o', 'transmit.outputImpedance', 'The final’s own output resistance.');

@@ -2,6 +2,7 @@ import { declare, quantity, words } from '../../fields/declare.ts';
 import { chain, couplings } from './chainFields.ts';
 import { heatResults } from './heatFields.ts';
 import { transmitInputs } from './inputs.ts';
+import { mixerResults } from './mixerFields.ts';
 import { modulatorResults } from './modulatorFields.ts';
 import { powerResults } from './powerFields.ts';
 import { smallResults } from './smallFields.ts';
@@ -189,6 +190,7 @@ export const transmitFields = declare({
     }),
     ...modulatorResults,
     ...smallResults,
+    ...mixerResults,
     ...powerResults,
     ...heatResults,
   },

@@ -1,6 +1,7 @@
 import type { Problem } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import type { CarrierLeft } from './carrierLeft.ts';
+import { placeNames } from './chainPlaces.ts';
 import type { Levels } from './levels.ts';
 import type { TransmitSeen } from './seen.ts';
 
@@ -91,6 +92,16 @@ export function levelCautions(
       'Measure it again with the audio at full speech, or a finer trimmer and diodes more alike.',
     );
   }
+  // The products were reckoned with another level at the mixer?
+  const mixer = chain?.find(({ point }) => point === placeNames.mixerIn)?.level ?? null;
+  if (mixer !== null && Math.abs(mixer - seen.signalLevel) > 3) {
+    problems.push({
+      field: 'convert.signalLevel',
+      weight: 'warns',
+      says: `The mixer gets ${format(mixer, 'dBm', 3)} at full power; Conversion and Products reckon with ${format(seen.signalLevel, 'dBm', 3)}.`,
+      try: 'The same figure there; ten decibels and more below the oscillator keep the voice clean.',
+    });
+  }
   if (results.modulatorMargin !== null && results.modulatorMargin < LEAST_MARGIN) {
     warn(
       'carrierDrive',
@@ -116,6 +127,12 @@ function cure(point: string, volts: boolean): readonly [string, string] {
           'driverBridged',
           'More standing current for the driver (a smaller emitter resistor) or a higher load, or a final with more gain.',
         ];
+  }
+  if (point.startsWith('Mixer')) {
+    return [
+      'thirdAmplifier',
+      'More gain behind the band-pass, or a mixer of a higher level class.',
+    ];
   }
   if (point.startsWith('Filter'))
     return ['filterDrive', 'More gain behind the filter and less before.'];

@@ -1,27 +1,40 @@
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import { type Place, placesOf } from './chainPlaces.ts';
 import type { transmitFields } from './fields.ts';
 
 const decibel = 'definition of the decibel, ITU-R V.574';
 export const milliwatt = { value: 1e-3, unit: 'W', says: 'one milliwatt' } as const;
-/** Gains behind the modulator's audio side by symbol, in the signal's order, losses with a minus. */
-export const onward: readonly (readonly [string, string])[] = [
-  ['-L_mod', 'transmit.modulatorLoss'],
-  ['-L_pad', 'transmit.pad'],
-  ['-L_mis', ''],
-  ['+G_amp', 'transmit.amplifierGain'],
-  ['-L_fil', 'filter.loss'],
-  ['+G_amp', 'transmit.amplifierGain'],
-  ['+G_drv', 'transmit.driverGain'],
-  ['+G_fin', 'transmit.finalGain'],
-  ['-L_net', 'transmit.network'],
-];
+/** What lies behind each place from the modulator's audio side on, losses with a minus. */
+const behind: Readonly<Partial<Record<Place, readonly (readonly [string, string])[]>>> = {
+  audio: [['-L_mod', 'transmit.modulatorLoss']],
+  modulator: [
+    ['-L_pad', 'transmit.pad'],
+    ['-L_mis', ''],
+  ],
+  firstIn: [['+G_amp', 'transmit.amplifierGain']],
+  filterIn: [['-L_fil', 'filter.loss']],
+  secondIn: [['+G_amp', 'transmit.amplifierGain']],
+  mixerIn: [['-A_mix', 'convert.mixerLoss']],
+  mixerOut: [['-A_bp', 'front.loss']],
+  thirdIn: [['+G_3', 'transmit.thirdGain']],
+  driverIn: [['+G_drv', 'transmit.driverGain']],
+  base: [['+G_fin', 'transmit.finalGain']],
+  collector: [['-L_net', 'transmit.network']],
+};
+
+/** The places of the rig that is looked at. */
+export const placesSeen = (look: Look): readonly Place[] =>
+  placesOf({
+    scheme: look('plan.scheme') as string,
+    thirdAmplifier: look('transmit.thirdAmplifier') as string,
+  });
 
 /** What is lost between the pad and the first amplifier, as a step. */
 export const mismatch: Readonly<Record<string, Bound>> = {
   R_in: 'transmit.amplifierInput',
   R_mod: 'transmit.modulatorImpedance',
   C_in: 'transmit.amplifierInputC',
-  f_0: 'plan.nominal',
+  f_0: 'plan.filterFrequency',
   L_mis: {
     formula:
       '-10 * log10(4 / (R_in * R_mod) / ((1 / R_in + 1 / R_mod)^2 + (2 * pi * f_0 * C_in)^2))',
@@ -30,16 +43,27 @@ export const mismatch: Readonly<Record<string, Bound>> = {
   },
 };
 
-/** A sum of the gains from the given one on, with what its symbols stand for. */
-export function gainsFrom(first: number): { formula: string; where: Record<string, Bound> } {
-  const terms = onward.slice(first);
+/** A sum of the gains from a place on, with what its symbols stand for. */
+export function gainsFrom(
+  look: Look,
+  first: Place,
+): { formula: string; where: Record<string, Bound> } {
+  const places = placesSeen(look);
+  const terms = places.slice(places.indexOf(first)).flatMap((place) => behind[place] ?? []);
+  return sumOf(terms);
+}
+
+/** What lies between a place and the next. */
+export const gainAt = (place: Place) => sumOf(behind[place] ?? []);
+
+function sumOf(terms: readonly (readonly [string, string])[]) {
   const where: Record<string, Bound> = {};
   for (const [term, path] of terms) {
     if (path === '') Object.assign(where, mismatch);
     else where[term.slice(1)] = path;
   }
   const formula = terms.map(([term]) => `${term[0]} ${term.slice(1)}`).join(' ');
-  return { formula: formula.replace(/^\+ /, '').replace(/^- /, '-'), where };
+  return { formula: formula.replace(/^\+ /, '').replace(/^- /, '-') || '0', where };
 }
 
 type LevelKey =
@@ -72,8 +96,8 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
     where: { V_aud: 'transmit.audioVolts', V_mic: 'transmit.micLevel' },
     source: decibel,
   },
-  audioLevel: () => {
-    const { formula, where } = gainsFrom(0);
+  audioLevel: (look) => {
+    const { formula, where } = gainsFrom(look, 'audio');
     return {
       says: 'Back from the antenna through every gain and loss to the modulator’s audio side.',
       formula: `L_PEP - (${formula})`,
@@ -91,8 +115,8 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
     },
     source: 'closed form: P = V²/R',
   },
-  netGain: () => {
-    const { formula, where } = gainsFrom(1);
+  netGain: (look) => {
+    const { formula, where } = gainsFrom(look, 'modulator');
     return {
       says: 'Every gain and loss from the sideband at the modulator to the antenna.',
       formula,
@@ -192,28 +216,13 @@ export const levelWorkings: Pick<StageWorkings<typeof transmitFields>, LevelKey>
     source: 'ideal transformer',
   },
   'couplings.place': {
-    says: 'The four places where impedances meet.',
+    says: 'The places where impedances meet.',
     rule: 'In the signal’s order.',
     where: {},
     source: 'definition',
   },
-  'couplings.collector': (_, index) =>
-    index === 1
-      ? same(
-          'R_end_L',
-          'filter.endsLoad',
-          'The resistance that the filter’s output is designed for.',
-        )
-      : index === 3
-        ? same('R_L_drv', 'transmit.driverLoad', 'The load that the driver is designed for.')
-        : same('R_L', 'transmit.amplifierLoad', 'The load that the amplifier is designed for.'),
-  'couplings.following': (_, index) =>
-    [
-      same('R_end', 'filter.ends', 'The filter’s end resistance.'),
-      same('R_in', 'transmit.amplifierInput', 'The second amplifier’s input.'),
-      same('R_in_drv', 'transmit.driverInput', 'The driver’s input.'),
-      same('R_base', 'transmit.finalInput', 'The final’s base.'),
-    ][index] ?? same('R_end', 'filter.ends', ''),
+  'couplings.collector': (look, index) => coupling(look, index).collector,
+  'couplings.following': (look, index) => coupling(look, index).following,
   'couplings.turns': {
     says: 'Impedances go as the square of the turns.',
     formula: 'sqrt(R_1 / R_2)',
@@ -275,9 +284,57 @@ export const volumeUp = (look: Look): Record<string, Bound> =>
     ? { D_up: 'transmit.volumeDown' }
     : { D_up: { value: 0, unit: 'dB', says: 'the gain that you have is in the levels already' } };
 
-const same = (symbol: string, path: string, says: string): Working => ({
-  says,
-  formula: symbol,
-  where: { [symbol]: path },
-  source: 'as designed',
-});
+/** Both sides of each transformer between two stages, by its place. */
+const couplings: Readonly<Record<string, { collector: Working; following: Working }>> = {
+  'First amplifier to filter': {
+    collector: amplifier(),
+    following: same('R_end', 'filter.ends', 'The filter’s end resistance.'),
+  },
+  'Filter to second amplifier': {
+    collector: same(
+      'R_end_L',
+      'filter.endsLoad',
+      'The resistance that the filter’s output is designed for.',
+    ),
+    following: same('R_in', 'transmit.amplifierInput', 'The second amplifier’s input.'),
+  },
+  'Second amplifier to driver': {
+    collector: amplifier(),
+    following: same('R_in_drv', 'transmit.driverInput', 'The driver’s input.'),
+  },
+  'Second amplifier to mixer': {
+    collector: amplifier(),
+    following: same('R_e', 'front.end', 'What mixer and band-pass are made for.'),
+  },
+  'Band-pass to driver': {
+    collector: same('R_e', 'front.end', 'What the band-pass is made for.'),
+    following: same('R_in_drv', 'transmit.driverInput', 'The driver’s input.'),
+  },
+  'Band-pass to third amplifier': {
+    collector: same('R_e', 'front.end', 'What the band-pass is made for.'),
+    following: same('R_in3', 'transmit.thirdInput', 'The third amplifier’s input.'),
+  },
+  'Third amplifier to driver': {
+    collector: amplifier(),
+    following: same('R_in_drv', 'transmit.driverInput', 'The driver’s input.'),
+  },
+  'Driver to final': {
+    collector: same('R_L_drv', 'transmit.driverLoad', 'The load that the driver is designed for.'),
+    following: same('R_base', 'transmit.finalInput', 'The final’s base.'),
+  },
+};
+
+function coupling(look: Look, index: number) {
+  const rows = look('transmit.couplings') as readonly { readonly place: string }[];
+  const found = couplings[rows[index]?.place ?? ''];
+  if (!found) throw new Error(`no coupling ${index}`);
+  return found;
+}
+
+function amplifier(): Working {
+  return same('R_L', 'transmit.amplifierLoad', 'The load that the amplifier is designed for.');
+}
+
+function same(symbol: string, path: string, says: string): Working {
+  return { says, formula: symbol, where: { [symbol]: path }, source: 'as designed' };
+}

@@ -1,7 +1,7 @@
 import type { Problem } from '../../fields/stage.ts';
 import { dbOfVoltageRatio, voltageRatioOfDb } from '../../quantity/decibel.ts';
 import { dbmOfWatts, voltsOfDbm, wattsOfDbm } from '../../quantity/power.ts';
-import { chainRows, gainsBehindAudio } from './chainRows.ts';
+import { chainRows, gainFromAudio, gainsBehindAudio } from './chainRows.ts';
 import type { Modulator } from './modulator.ts';
 import type { TransmitSeen } from './seen.ts';
 import type { SmallFigures } from './smallFigures.ts';
@@ -15,7 +15,14 @@ export function workLevels(
 ) {
   const { ends, endsLoad, filterLoss } = seen;
   const { modulatorLoss, modulatorBalance } = modulator;
-  if (ends === null || endsLoad === null || filterLoss === null || modulatorLoss === null) {
+  const waits = seen.scheme === 'conversion' && seen.frontLoss === null;
+  if (
+    ends === null ||
+    endsLoad === null ||
+    filterLoss === null ||
+    modulatorLoss === null ||
+    waits
+  ) {
     const results = {
       chain: null,
       micGain: null,
@@ -34,15 +41,16 @@ export function workLevels(
       builtFirst: null,
       builtFirstAt: null,
     };
+    const lacks = filterLoss === null || !waits;
     const problem: Problem = {
-      field: 'filter.bandwidth',
+      field: lacks ? 'filter.bandwidth' : 'front.widthGiven',
       weight: 'warns',
-      says: 'The levels wait for Filter; the final and its heat don’t.',
+      says: `The levels wait for ${lacks ? 'Filter' : 'Band-pass'}; the final and its heat don’t.`,
     };
     return { results, problems: modulatorLoss === null ? [] : [problem], sideband: null };
   }
-  const behind = gainsBehindAudio(seen, small, { filterLoss, modulatorLoss });
-  const fromAudio = behind.reduce((sum, gain) => sum + gain, 0);
+  const rig = { filterLoss, modulatorLoss, frontLoss: seen.frontLoss ?? 0 };
+  const fromAudio = gainFromAudio(seen, gainsBehindAudio(seen, small, rig));
   const audioLevel = seen.pepLevel - fromAudio;
   const audioVolts = voltsOfDbm(audioLevel, 'Vrms', seen.modulatorImpedance);
   const micGain = dbOfVoltageRatio(audioVolts / seen.micLevel);
@@ -56,10 +64,9 @@ export function workLevels(
   const filterSource = (small.first.output.r * ends) / seen.amplifierLoad;
   const chain = chainRows(seen, small, {
     ...power,
+    ...rig,
     ends,
     endsLoad,
-    filterLoss,
-    modulatorLoss,
     modulatorNull,
     builtUp,
     filterSource,
@@ -76,7 +83,7 @@ export function workLevels(
     [
       ['First amplifier to filter', seen.amplifierLoad, ends],
       ['Filter to second amplifier', endsLoad, small.first.input.r],
-      ['Second amplifier to driver', seen.amplifierLoad, small.driver.input.r],
+      ...toDriver(seen, small),
       ['Driver to final', seen.driverLoad, seen.finalInput],
     ] as const
   ).map(([place, collector, following]) => ({
@@ -107,6 +114,24 @@ export function workLevels(
     problems: [],
     sideband,
   };
+}
+
+/** What stands between the second amplifier and the driver. */
+function toDriver(
+  seen: TransmitSeen,
+  { third, driver }: SmallFigures,
+): readonly (readonly [string, number, number])[] {
+  const { amplifierLoad, frontEnd } = seen;
+  if (seen.scheme !== 'conversion') {
+    return [['Second amplifier to driver', amplifierLoad, driver.input.r]];
+  }
+  const toMixer = ['Second amplifier to mixer', amplifierLoad, frontEnd] as const;
+  if (third === null) return [toMixer, ['Band-pass to driver', frontEnd, driver.input.r]];
+  return [
+    toMixer,
+    ['Band-pass to third amplifier', frontEnd, third.input.r],
+    ['Third amplifier to driver', amplifierLoad, driver.input.r],
+  ];
 }
 
 /** Headroom with the volume full up: the first transistor stands before it. */

@@ -21,6 +21,7 @@ const circuits: Readonly<Record<string, string>> = {
   follower: 'Follower',
   first: 'First amplifier',
   second: 'Second amplifier',
+  third: 'Third amplifier',
   driver: 'Driver',
 };
 

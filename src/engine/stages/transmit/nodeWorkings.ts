@@ -84,12 +84,13 @@ const ends: Readonly<Record<string, readonly [string, string]>> = {
   follower: ['transmit.followerSource', 'transmit.modulatorImpedance'],
   first: ['transmit.modulatorImpedance', 'transmit.amplifierLoad'],
   second: ['transmit.amplifierInput', 'transmit.amplifierLoad'],
+  third: ['transmit.thirdInput', 'transmit.amplifierLoad'],
   driver: ['transmit.driverSource', 'transmit.finalInput'],
 };
 
 /** Parts by symbol: entries of the sheet, or figures of the table of models. */
 function partsBound({ name, net }: SolvedDrive, parts: readonly string[]): Record<string, Bound> {
-  const stage = name === 'first' || name === 'second' ? 'amplifier' : name;
+  const stage = ['first', 'second', 'third'].includes(name) ? 'amplifier' : name;
   const [source, load] = ends[name] ?? ['', ''];
   const paths: Readonly<Record<string, string>> = {
     R_s: source,

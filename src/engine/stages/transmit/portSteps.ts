@@ -3,14 +3,16 @@ import type { Unit } from '../../quantity/units.ts';
 import { SPEECH } from './smallCircuits.ts';
 import type { SolvedDrive } from './smallFields.ts';
 
-export type CircuitName = 'mic' | 'follower' | 'first' | 'second' | 'driver';
+export type CircuitName = 'mic' | 'follower' | 'first' | 'second' | 'third' | 'driver';
 
 /** The frequency that a circuit is solved at. */
 export const frequencyOf = (circuit: string): Record<string, Bound> => ({
   f_0:
     circuit === 'mic' || circuit === 'follower'
       ? { value: SPEECH, unit: 'Hz', says: 'the middle of speech' }
-      : 'plan.nominal',
+      : circuit === 'first' || circuit === 'second'
+        ? 'plan.filterFrequency'
+        : 'plan.nominal',
 });
 
 /** Node voltages of a solved circuit as symbols: `x_in`, `y_in`, `x_out` …, with 1 V behind an end. */

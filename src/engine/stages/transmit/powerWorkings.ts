@@ -335,15 +335,15 @@ export const powerWorkings: Pick<StageWorkings<typeof transmitFields>, PowerKey>
     },
     source: 'hybrid-pi model',
   }),
-  supplyPeak: {
+  supplyPeak: (look) => ({
     says: 'The final at full power, and what stands in the other stages.',
-    formula: 'I_dc + I_drv + 2 * I_E + I_mic + I_fol',
+    formula: `I_dc + I_drv + ${amplifiersOf(look)} * I_E + I_mic + I_fol`,
     where: { I_dc: 'transmit.dcCurrent', ...others },
     source: 'Kirchhoff’s current law',
-  },
-  supplySpeech: {
+  }),
+  supplySpeech: (look) => ({
     says: 'The final’s mean on speech, and what stands in the other stages.',
-    formula: 'I_q + (I_dc - I_q) * sqrt(pi * d_sp) / 2 + I_drv + 2 * I_E + I_mic + I_fol',
+    formula: `I_q + (I_dc - I_q) * sqrt(pi * d_sp) / 2 + I_drv + ${amplifiersOf(look)} * I_E + I_mic + I_fol`,
     where: {
       I_q: 'transmit.quiescent',
       I_dc: 'transmit.dcCurrent',
@@ -352,7 +352,7 @@ export const powerWorkings: Pick<StageWorkings<typeof transmitFields>, PowerKey>
     },
     source: 'Kirchhoff’s current law; mean of a Rayleigh-distributed envelope',
     assumes: 'The current rises in a straight line with the envelope.',
-  },
+  }),
   limitVce: fromSheet('ownVce', 'V_ceo_own', (d) => d.vceo, 'V'),
   limitIc: fromSheet('ownIc', 'I_c_own', (d) => d.ic, 'A'),
   limitJunction: (look) => sheetOnly(look, (d) => d.junction, '°C'),
@@ -428,3 +428,6 @@ function harmonic(look: Look, index: number): Working {
       : `Harmonic number ${index} of the pulse.`,
   );
 }
+
+/** How many two-way amplifiers there are. */
+const amplifiersOf = (look: Look): number => (look('transmit.thirdGain') === null ? 2 : 3);

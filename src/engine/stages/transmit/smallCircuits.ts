@@ -72,16 +72,20 @@ export const solveFollower = (
 export const solveAmplifier = (
   seen: TransmitSeen,
   { card, point, pi }: AtRest,
-  name: 'first' | 'second',
+  name: 'first' | 'second' | 'third',
   source: number,
 ): SolvedStage | null =>
   solveStage(
     name,
     twoWayAmplifier(amplifierParts(seen), pi, hybridPiOff(card)),
     [source, seen.amplifierLoad],
-    seen.frequency,
+    name === 'third' ? seen.frequency : filterFrequencyOf(seen),
     point,
   );
+
+/** Where the crystal filter and the amplifiers beside it work, Hz. */
+export const filterFrequencyOf = ({ filterFrequency, frequency }: TransmitSeen): number =>
+  filterFrequency ?? frequency;
 
 /** Noise of the two-way amplifier from a source equal to its load. */
 export function noiseOfAmplifier(
@@ -90,7 +94,7 @@ export function noiseOfAmplifier(
 ): NoiseFound | null {
   const circuit = twoWayAmplifier(amplifierParts(seen), pi, hybridPiOff(card));
   const two = closeStage(circuit, [seen.amplifierLoad, seen.amplifierLoad]);
-  if (!scattering(two, seen.frequency)) return null;
+  if (!scattering(two, filterFrequencyOf(seen))) return null;
   const { inner, collector, emitter } = circuit.device;
   return noiseShares(
     circuit.net,

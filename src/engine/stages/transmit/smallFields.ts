@@ -276,7 +276,7 @@ export const smallResults = {
     symbol: 'R_s_drv',
     unit: 'Ω',
     digits: 3,
-    help: 'The second amplifier through its transformer.',
+    help: 'What stands before it, through its transformer.',
   }),
   driverOutput: quantity({
     label: 'Source that the final’s base sees',

@@ -54,6 +54,9 @@ const smallKeys = [
   'finalInput',
   'supply',
   'frequency',
+  'filterFrequency',
+  'scheme',
+  'frontEnd',
   'ambient',
 ] as const;
 
@@ -74,11 +77,16 @@ function figuresOf(seen: TransmitSeen) {
   if (!works(first)) return { stop: noGain('amplifierFeedback') };
   // Behind the filter, its transformer is wound for the input resistance, so that the source equals it.
   const second = solveAmplifier(seen, bias.amplifier, 'second', first.input.r);
+  const third = thirdOf(seen, bias.amplifier);
+  if (third === 'lost') return { stop: noGain('amplifierFeedback') };
   // The input doesn't depend on the source: any will do to find it.
   const trial = solveDriver(seen, bias.driver, seen.amplifierLoad);
   if (!works(second)) return { stop: noGain('amplifierFeedback') };
   if (!works(trial)) return { stop: noGain('driverFeedback') };
-  const driverSource = (second.output.r * trial.input.r) / seen.amplifierLoad;
+  const before = third ?? (seen.scheme === 'conversion' ? null : second);
+  // Straight behind the band-pass a transformer makes them match.
+  const driverSource =
+    before === null ? trial.input.r : (before.output.r * trial.input.r) / seen.amplifierLoad;
   const driver = solveDriver(seen, bias.driver, driverSource);
   if (!works(driver)) return { stop: noGain('driverFeedback') };
   const noise = noiseOfAmplifier(seen, bias.amplifier);
@@ -87,6 +95,7 @@ function figuresOf(seen: TransmitSeen) {
     ...follower.drives,
     ...first.drives,
     second.drives[1],
+    ...(third?.drives ?? []),
     ...driver.drives,
   ];
   const stability = { amplifier: scan(first), driver: scan(driver) };
@@ -97,6 +106,7 @@ function figuresOf(seen: TransmitSeen) {
     follower,
     first,
     second,
+    third,
     driver,
     problems: wanders(bias, stability),
     results: {
@@ -130,6 +140,10 @@ function figuresOf(seen: TransmitSeen) {
       amplifierK: ofAmplifier.least === null ? null : ofAmplifier.lowest,
       amplifierKAt:
         ofAmplifier.least === null ? null : (ofAmplifier.frequency[ofAmplifier.least] ?? null),
+      thirdGain: third && dbOfPowerRatio(third.powerGain),
+      thirdInput: third?.input.r ?? null,
+      thirdOutput: third?.output.r ?? null,
+      thirdClip: third && dbmOfWatts(third.clip),
       driverStanding: standing(bias.driver),
       driverGain: dbOfPowerRatio(driver.powerGain),
       driverInput: driver.input.r,
@@ -141,6 +155,15 @@ function figuresOf(seen: TransmitSeen) {
       driverKAt: ofDriver.least === null ? null : (ofDriver.frequency[ofDriver.least] ?? null),
     },
   };
+}
+
+/** The amplifier behind the band-pass, from a source that matches it; null where there is none. */
+function thirdOf(seen: TransmitSeen, amplifier: AtRest): SolvedStage | null | 'lost' {
+  if (seen.scheme !== 'conversion' || seen.thirdAmplifier === 'no') return null;
+  const probe = solveAmplifier(seen, amplifier, 'third', seen.frontEnd);
+  if (!works(probe)) return 'lost';
+  const third = solveAmplifier(seen, amplifier, 'third', probe.input.r);
+  return works(third) ? third : 'lost';
 }
 
 export type SmallFigures = Extract<ReturnType<typeof smallFigures>, { stop: null }>;

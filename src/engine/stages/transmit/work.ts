@@ -7,6 +7,7 @@ import { workLevels } from './levels.ts';
 import { workModulator } from './modulator.ts';
 import type { TransmitSeen } from './seen.ts';
 import { smallFigures } from './smallFigures.ts';
+import { unwantedRows } from './unwantedRows.ts';
 
 /** The transmitter from microphone to antenna, and the final's currents and heat. */
 export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
@@ -15,7 +16,8 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
   const small = smallFigures(seen);
   if (small.stop) return { results: noResults(transmitFields), problems: [small.stop] };
   const { micStanding, followerStanding, amplifierStanding, driverStanding } = small.results;
-  const others = driverStanding + 2 * amplifierStanding + micStanding + followerStanding;
+  const amplifiers = small.third === null ? 2 : 3;
+  const others = driverStanding + amplifiers * amplifierStanding + micStanding + followerStanding;
   const final = workFinal(seen, driverStanding);
   const modulator = workModulator(seen);
   const levels = workLevels(seen, small, final.results, modulator.results);
@@ -26,12 +28,12 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
       ...levels.results,
       ...carrier,
       ...small.results,
+      unwanted: unwantedRows(seen),
       ...final.results,
       supplyPeak: final.results.dcCurrent + others,
       supplySpeech: final.speechCurrent + others,
     },
     problems: [
-      ...unconverted(seen),
       ...small.problems,
       ...final.problems,
       ...modulator.problems,
@@ -80,17 +82,4 @@ function impossible(seen: TransmitSeen): Problem | null {
     };
   }
   return null;
-}
-
-/** Loss of mixer and band-pass, which a rig with conversion has to make up for. */
-function unconverted({ scheme }: TransmitSeen): Problem[] {
-  if (scheme !== 'conversion') return [];
-  return [
-    {
-      field: 'plan.scheme',
-      weight: 'warns',
-      says: 'The levels and small stages here are those of a rig without conversion: mixer and band-pass, some 10 dB, come between second amplifier and driver and are not in this plan.',
-      try: 'Reckon with one more amplifier of 10 to 15 dB behind the band-pass.',
-    },
-  ];
 }

@@ -8,6 +8,7 @@ import { levelWorkings } from './levelWorkings.ts';
 import { modulatorWorkings } from './modulatorWorkings.ts';
 import { nodeWorkings } from './nodeWorkings.ts';
 import { powerWorkings } from './powerWorkings.ts';
+import { unwantedWorkings } from './unwantedWorkings.ts';
 
 export const transmitWorkings: StageWorkings<typeof transmitFields> = {
   ...chainWorkings,
@@ -15,6 +16,7 @@ export const transmitWorkings: StageWorkings<typeof transmitFields> = {
   ...modulatorWorkings,
   ...biasWorkings,
   ...nodeWorkings,
+  ...unwantedWorkings,
   ...amplifierWorkings,
   ...powerWorkings,
   ...heatWorkings,

@@ -26,6 +26,10 @@ const couplingDoes: Readonly<Record<string, string>> = {
     'Makes of the filter the load that the amplifier wants, and of the amplifier the source that the filter wants.',
   'Filter to second amplifier': 'Ends the filter in the resistance that it was designed for.',
   'Second amplifier to driver': 'Makes of the driver’s input the load that the amplifier wants.',
+  'Second amplifier to mixer': 'Makes of the mixer the load that the amplifier wants.',
+  'Band-pass to third amplifier': 'Ends the band-pass in the resistance that it was designed for.',
+  'Band-pass to driver': 'Ends the band-pass in the resistance that it was designed for.',
+  'Third amplifier to driver': 'Makes of the driver’s input the load that the amplifier wants.',
   'Driver to final': 'Turns the driver’s volts into the current that the final’s base takes.',
 };
 
