@@ -49,7 +49,7 @@ export function Figure(props: FigureProps) {
             </>
           )}
         </span>
-        {origin !== 'worked' && <OriginMark of={origin} />}
+        {origin !== 'worked' && <OriginMark of={origin} />}{' '}
         {props.onHow && (
           <button
             type="button"
@@ -72,13 +72,17 @@ export function Figure(props: FigureProps) {
           </>
         )}
       </p>
-      {was !== undefined && (
-        <p className="figure__was">
-          {words.was} <s>{was}</s>
-        </p>
+      {(was !== undefined || verdict || props.children) && (
+        <div className="figure__more">
+          {was !== undefined && (
+            <p className="figure__was">
+              {words.was} <s>{was}</s>
+            </p>
+          )}
+          {verdict && <Verdict of={verdict.of} says={verdict.says} />}
+          {props.children}
+        </div>
       )}
-      {verdict && <Verdict of={verdict.of} says={verdict.says} />}
-      {props.children}
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { joined } from './joined.ts';
+import { Words } from './Words.tsx';
 import { words } from './words.ts';
 
 interface SayingProps {
@@ -25,7 +26,7 @@ export function Saying({
   return (
     <div className={joined('figure', moved && 'figure--moved')}>
       <div className="figure__head">
-        <span className="figure__label">{label}</span>
+        <span className="figure__label">{label}</span>{' '}
         {onHow && (
           <button type="button" className="figure__how" aria-expanded={howOpen} onClick={onHow}>
             {words.how}
@@ -33,7 +34,7 @@ export function Saying({
           </button>
         )}
       </div>
-      <p>{text ?? '–'}</p>
+      <p>{text === null ? '–' : <Words of={text} />}</p>
       {children}
     </div>
   );

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { joined } from './joined.ts';
+import { Words } from './Words.tsx';
 
 export interface TableColumn {
   key: string;
@@ -50,11 +51,11 @@ export function Table({ caption, columns, rows, narrow = 'scroll' }: TableProps)
               };
               return index === 0 ? (
                 <th key={column.key} scope="row" {...cell}>
-                  {row.cells[column.key]}
+                  {whole(row.cells[column.key])}
                 </th>
               ) : (
                 <td key={column.key} {...cell}>
-                  {row.cells[column.key] ?? '–'}
+                  {whole(row.cells[column.key] ?? '–')}
                 </td>
               );
             })}
@@ -71,3 +72,5 @@ export function Table({ caption, columns, rows, narrow = 'scroll' }: TableProps)
     </section>
   );
 }
+
+const whole = (cell: ReactNode) => (typeof cell === 'string' ? <Words of={cell} /> : cell);

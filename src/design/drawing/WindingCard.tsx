@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Words } from '../Words.tsx';
 import './transformer.css';
 
 export interface WindingCardProps {
@@ -22,7 +23,9 @@ export function WindingCard({ title, does, build, joins, facts, picture }: Windi
       <div>
         <h3 className="card__title">{title}</h3>
         <p className="card__does">{does}</p>
-        <p className="card__build">{build}</p>
+        <p className="card__build">
+          <Words of={build} />
+        </p>
         {joins !== undefined && <p className="card__joins">{joins}</p>}
         <dl className="card__facts">
           {facts.map(({ label, value }) => (
