@@ -48,6 +48,22 @@ export async function simulateAc(elements: string, sweep: AcSweep): Promise<AcRu
 }
 
 /**
+ * Third-order products of two tones by Volterra series; the sources carry `distof1 … distof2 …`.
+ *
+ * @param options what goes behind `.options`
+ * @return the last of the simulator's answers: the product 2f1 − f2, peak values
+ */
+export async function simulateProduct(
+  elements: string,
+  frequency: number,
+  otherOverThis: number,
+  options: string,
+): Promise<AcRun> {
+  const at = value(frequency);
+  return acRun(await run(elements, `.disto lin 1 ${at} ${at} ${value(otherOverThis)}`, options));
+}
+
+/**
  * Runs a whole netlist in ngspice as it is, title, analysis and all.
  *
  * @param netlist with one linear AC sweep
@@ -136,8 +152,8 @@ function inTurn(what: () => Promise<ResultType>): Promise<ResultType> {
 async function runAlone(elements: string, analysis: string, options: string): Promise<ResultType> {
   runs += 1;
   const title = `run number ${runs}`;
-  // Noise is not to be had with KLU.
-  const solver = analysis.startsWith('.noise') ? 'sparse' : 'klu';
+  // Noise and distortion are not to be had with KLU.
+  const solver = /^\.(noise|disto)/.test(analysis) ? 'sparse' : 'klu';
   return runWhole(
     [title, elements.trim(), `.options ${solver} ${options}`, analysis, '.end', ''].join('\n'),
     title,

@@ -57,6 +57,7 @@ export function Amplifiers() {
           <Result of="transmit.amplifierOutputC" />
           <Result of="transmit.secondOutput" />
           <Result of="transmit.amplifierNoise" />
+          <Result of="transmit.amplifierIntercept" />
           <Result of="transmit.amplifierStanding" />
           <Result of="transmit.amplifierK" />
           <Result of="transmit.amplifierKAt" />

@@ -1,17 +1,18 @@
 import type { StabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
+import type { ThirdOrder } from '../../circuit/amplifier/thirdOrder.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { transmitFields } from './fields.ts';
 import { milliwatt } from './levelWorkings.ts';
 import { noiseWorking, shareWorking } from './noiseRows.ts';
 import { type CircuitName, frequencyOf, portSteps } from './portSteps.ts';
 import { type SmallName, smallNames } from './smallBias.ts';
-import { SCAN_FROM, SCAN_POINTS, SCAN_TO, SWING_KEEPS } from './smallCircuits.ts';
+import { SCAN_FROM, SCAN_POINTS, SCAN_TO, SWING_KEEPS, TONE_SPACING } from './smallCircuits.ts';
 
 const nodal = 'nodal analysis of the hybrid-pi model at the operating frequency';
 const speech = 'nodal analysis of the hybrid-pi model at 1 kHz';
 
 type AmplifierKey =
-  | `amplifier${'Gain' | 'Input' | 'InputC' | 'Output' | 'OutputC' | 'Noise' | 'Clip' | 'K' | 'KAt'}`
+  | `amplifier${'Gain' | 'Input' | 'InputC' | 'Output' | 'OutputC' | 'Noise' | 'Intercept' | 'Clip' | 'K' | 'KAt'}`
   | `amplifierNoises.${'part' | 'share'}`
   | 'secondOutput'
   | `third${'Gain' | 'Input' | 'Output' | 'Clip'}`
@@ -147,6 +148,27 @@ export const amplifierWorkings: Pick<StageWorkings<typeof transmitFields>, Ampli
     source: 'definition',
   },
   'amplifierNoises.share': shareWorking,
+  amplifierIntercept: (look) => {
+    const { tone, product } = (look('transmit.bendFound') as ThirdOrder | null) ?? {
+      tone: 1,
+      product: 1,
+    };
+    return {
+      says: 'The product grows three times as fast as the tones, in decibels: where they would meet.',
+      formula: '10 * log10(P_1 * sqrt(P_1 / P_3) / P_ref)',
+      where: {
+        P_1: { value: tone, unit: 'W', says: 'output of each of two tones that bring a watt' },
+        P_3: {
+          value: product,
+          unit: 'W',
+          says: 'their product 2f1 − f2 then, if nothing ran out: by the method of nonlinear currents',
+        },
+        P_ref: milliwatt,
+      },
+      source: 'Wambacq & Sansen, Distortion Analysis of Analog Integrated Circuits, ch. 5',
+      assumes: `Tones ${TONE_SPACING / 1e3} kHz apart, far below the most it can give; source and load as the load at the collector.`,
+    };
+  },
   amplifierClip: (look) => clipOf(look, 'amplifier'),
   driverClip: (look) => clipOf(look, 'driver'),
   amplifierK: (look) => stabilityOf(look, 'amplifier'),

@@ -114,6 +114,13 @@ export const transmitFields = declare({
       digits: 3,
       help: 'From a source equal to its load: what it adds on receive.',
     }),
+    amplifierIntercept: quantity({
+      label: 'Its third-order intercept, output',
+      symbol: 'IP_amp',
+      unit: 'dBm',
+      digits: 3,
+      help: 'Where two tones and what they make of each other would meet. More standing current and more emitter resistance raise it: strong stations then trouble the receiver less.',
+    }),
     amplifierClip: quantity({
       label: 'Most it can give',
       symbol: 'L_amp',

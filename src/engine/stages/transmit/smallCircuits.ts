@@ -1,8 +1,10 @@
+import { bentCurrents } from '../../circuit/amplifier/bentCurrents.ts';
 import { emitterFollower } from '../../circuit/amplifier/emitterFollower.ts';
 import { hybridPiOff } from '../../circuit/amplifier/hybridPi.ts';
 import { microphoneAmplifier } from '../../circuit/amplifier/microphoneAmplifier.ts';
 import type { StageCircuit } from '../../circuit/amplifier/stageCircuit.ts';
 import { closeStage, stageFigures } from '../../circuit/amplifier/stageFigures.ts';
+import { type ThirdOrder, thirdOrder } from '../../circuit/amplifier/thirdOrder.ts';
 import { transformerDriver } from '../../circuit/amplifier/transformerDriver.ts';
 import { twoWayAmplifier } from '../../circuit/amplifier/twoWayAmplifier.ts';
 import { noiseShares } from '../../circuit/nodal/noiseFigure.ts';
@@ -104,6 +106,24 @@ export function noiseOfAmplifier(
       { name: 'I_C', from: collector, to: emitter, current: point.collectorCurrent },
     ],
     seen.ambient,
+  );
+}
+
+/** Spacing of the tones that the intercept is meant for, Hz: the usual one of receiver tests. */
+export const TONE_SPACING = 20e3;
+
+/** What two tones make of each other in the two-way amplifier, from a source equal to its load. */
+export function bendOfAmplifier(
+  seen: TransmitSeen,
+  { card, point, pi }: AtRest,
+): ThirdOrder | null {
+  const circuit = twoWayAmplifier(amplifierParts(seen), pi, hybridPiOff(card));
+  return thirdOrder(
+    circuit,
+    closeStage(circuit, [seen.amplifierLoad, seen.amplifierLoad]),
+    bentCurrents(card, seen.ambient, point),
+    filterFrequencyOf(seen),
+    TONE_SPACING,
   );
 }
 

@@ -1,4 +1,5 @@
 import type { StabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
+import type { ThirdOrder } from '../../circuit/amplifier/thirdOrder.ts';
 import type { Netlist } from '../../circuit/nodal/netlist.ts';
 import type { noiseShares } from '../../circuit/nodal/noiseFigure.ts';
 import { model, quantity, table, words } from '../../fields/declare.ts';
@@ -316,6 +317,10 @@ export const smallResults = {
   noiseFound: model<NoiseFound>()({
     label: 'Noise as solved',
     help: 'How every source of noise reaches the output, for the workings.',
+  }),
+  bendFound: model<ThirdOrder>()({
+    label: 'Bend as solved',
+    help: 'What two tones of a watt each would make of each other, for the workings.',
   }),
   stability: model<{ readonly amplifier: StabilityScan; readonly driver: StabilityScan }>()({
     label: 'Stability over frequency',

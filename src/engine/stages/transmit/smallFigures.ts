@@ -14,6 +14,7 @@ import type { TransmitSeen } from './seen.ts';
 import { type AtRest, smallBias, smallNames, smallWords } from './smallBias.ts';
 import { smallCard } from './smallCard.ts';
 import {
+  bendOfAmplifier,
   noiseOfAmplifier,
   SCAN_FROM,
   SCAN_POINTS,
@@ -90,6 +91,7 @@ function figuresOf(seen: TransmitSeen) {
   const driver = solveDriver(seen, bias.driver, driverSource);
   if (!works(driver)) return { stop: noGain('driverFeedback') };
   const noise = noiseOfAmplifier(seen, bias.amplifier);
+  const bend = bendOfAmplifier(seen, bias.amplifier);
   const drives = [
     ...mic.drives,
     ...follower.drives,
@@ -136,6 +138,8 @@ function figuresOf(seen: TransmitSeen) {
         : null,
       amplifierNoises: noise ? noiseRows(noise) : null,
       noiseFound: noise,
+      amplifierIntercept: bend && dbmOfWatts(bend.intercept),
+      bendFound: bend,
       amplifierClip: dbmOfWatts(first.clip),
       amplifierK: ofAmplifier.least === null ? null : ofAmplifier.lowest,
       amplifierKAt:
