@@ -1,3 +1,5 @@
+import { dbOfPowerRatio, powerRatioOfDb } from '../quantity/decibel.ts';
+
 /** Noise that an antenna picks up at one kind of place. */
 export interface NoiseClass {
   readonly name: string;
@@ -78,4 +80,21 @@ export const noiseClasses: Readonly<Record<NoiseClassKey, NoiseClass>> = {
 export function externalNoise(place: NoiseClassKey, frequency: number): number {
   const { c, d } = noiseClasses[place];
   return c - d * Math.log10(frequency / 1e6);
+}
+
+/**
+ * What machines or the galaxy make at a place, and thunderstorms beside it: powers add, dB over kT0B.
+ *
+ * @param atmospheric Fa of atmospheric noise, dB; null for none
+ * @param frequency Hz
+ * Source: ITU-R P.372, combination of several noises.
+ */
+export function noiseFromOutside(
+  place: NoiseClassKey,
+  atmospheric: number | null,
+  frequency: number,
+): number {
+  const made = externalNoise(place, frequency);
+  if (atmospheric === null) return made;
+  return dbOfPowerRatio(powerRatioOfDb(made) + powerRatioOfDb(atmospheric));
 }

@@ -29,6 +29,9 @@ export function Limit() {
       }
     >
       <Entry of="receive.place" form="list" />
+      <Fields>
+        <Entry of="receive.atmospheric" />
+      </Fields>
       <Figures>
         <Result of="receive.noiseRise" />
         <Result of="receive.bandNoise" />

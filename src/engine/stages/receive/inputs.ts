@@ -16,6 +16,17 @@ export const receiveInputs = {
     help: 'How much noise machines make around the antenna. It decides how good a receiver has to be.',
     source: noiseClasses.residential.source,
   }),
+  atmospheric: quantity({
+    label: 'Thunderstorm noise',
+    symbol: 'F_at',
+    unit: 'dB',
+    range: [-30, 150],
+    default: null,
+    typical: [20, 70],
+    digits: 3,
+    help: 'Fa of atmospheric noise over thermal noise, read off the charts of ITU-R P.372 for this place, season, hour and frequency. Left blank: none.',
+    source: 'ITU-R P.372',
+  }),
   throughNetwork: choice({
     label: 'Received through the output network',
     options: { yes: 'Yes', no: 'No' },

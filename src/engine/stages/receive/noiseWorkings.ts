@@ -211,10 +211,16 @@ export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> 
   external: (look) => {
     const { c, d, name, source } =
       noiseClasses[look('receive.place') as NoiseClassKey] ?? noiseClasses.residential;
+    const storms = typeof look('receive.atmospheric') === 'number';
     return {
-      says: 'A straight line against the logarithm of the frequency, one for each kind of place.',
-      formula: 'c_F - d_F * log10(f_0 / f_M)',
+      says: storms
+        ? 'A straight line against the logarithm of the frequency, one for each kind of place; the noise of thunderstorms adds as a power.'
+        : 'A straight line against the logarithm of the frequency, one for each kind of place.',
+      formula: storms
+        ? '10 * log10(10^((c_F - d_F * log10(f_0 / f_M)) / 10) + 10^(F_at / 10))'
+        : 'c_F - d_F * log10(f_0 / f_M)',
       where: {
+        ...(storms ? { F_at: 'receive.atmospheric' } : {}),
         c_F: { value: c, unit: 'dB', says: `at 1 MHz: ${name}`, source },
         d_F: { value: d, unit: 'dB', says: 'fall for each tenfold frequency', source },
         f_0: 'plan.nominal',

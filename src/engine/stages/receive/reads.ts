@@ -11,6 +11,7 @@ export const receiveReads = {
   networkAllowed: 'transmit.network',
   networkLoss: 'output.loss?',
   place: 'receive.place',
+  atmospheric: 'receive.atmospheric?',
   throughNetwork: 'receive.throughNetwork',
   frontLoss: 'receive.frontLoss',
   detectorLoss: 'receive.detectorLoss',

@@ -1,5 +1,5 @@
 import { audioChips } from '../../data/devices.ts';
-import { externalNoise } from '../../data/noiseClasses.ts';
+import { noiseFromOutside } from '../../data/noiseClasses.ts';
 import type { Work } from '../../fields/stage.ts';
 import {
   dbOfPowerRatio,
@@ -27,7 +27,7 @@ export function workReceive(seen: ReceiveSeen): Work<typeof receiveFields> {
 function workNoise(seen: ReceiveSeen) {
   const network = seen.throughNetwork === 'yes' ? (seen.networkLoss ?? seen.networkAllowed) : 0;
   const { chain, noiseFigure, floor, frontGain } = front({ ...seen, network });
-  const external = externalNoise(seen.place, seen.frequency);
+  const external = noiseFromOutside(seen.place, seen.atmospheric, seen.frequency);
   const bandNoise = thermalNoise(seen.noiseBandwidth) + external;
   const margin = bandNoise - floor;
   const sensitivity = floor + dbOfPowerRatio(SIGNAL_FOR_TEN);
