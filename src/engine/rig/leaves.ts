@@ -7,7 +7,7 @@ const several: Readonly<Record<string, readonly string[]>> = {
   carrier: ['carrier', 'drift', 'convert', 'front', 'products'],
   transmit: ['transmit', 'amplifiers', 'power', 'supply'],
   output: ['output', 'suggest', 'mismatch'],
-  path: ['path', 'antenna', 'day', 'hear', 'speech'],
+  path: ['path', 'antenna', 'feed', 'day', 'hear', 'speech'],
   windings: ['windings', 'transformers', 'cores'],
 };
 

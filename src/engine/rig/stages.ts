@@ -8,6 +8,7 @@ import { convert } from '../stages/convert/stage.ts';
 import { cores } from '../stages/cores/stage.ts';
 import { drift } from '../stages/drift/stage.ts';
 import { ends } from '../stages/ends/stage.ts';
+import { feed } from '../stages/feed/stage.ts';
 import { filter } from '../stages/filter/stage.ts';
 import { front } from '../stages/front/stage.ts';
 import { hear } from '../stages/hear/stage.ts';
@@ -54,6 +55,7 @@ export const stages: readonly Stage[] = [
   receive,
   supply,
   antenna,
+  feed,
   path,
   hear,
   speech,

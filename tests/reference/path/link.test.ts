@@ -1,46 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { workPath } from '../../../src/engine/stages/path/work.ts';
-
-type Seen = Parameters<typeof workPath>[0];
-
-const rad = Math.PI / 180;
-const base: Seen = {
-  frequency: 7.1e6,
-  pep: 5,
-  power: 5,
-  bandNoise: -91,
-  floor: -125,
-  place: 'residential',
-  bandwidth: 2400,
-  route: 'lineOfSight',
-  distance: 20e3,
-  gain: 0,
-  farGain: 0,
-  feedLoss: 0,
-  farFeedLoss: 0,
-  height: 10,
-  farHeight: 10,
-  ground: 'average',
-  antennaKind: 'known',
-  antennaFar: 'known',
-  antennaMade: null,
-  antennaAlong: null,
-  antennaFree: null,
-  antennaBest: null,
-  polarisation: 'horizontal',
-  layer: 'f2',
-  layerHeight: 300e3,
-  foF2: null,
-  hops: null,
-  lowest: 3 * rad,
-  season: 'equinox',
-  hour: 43_200,
-  latitude: 50 * rad,
-  sunspots: 70,
-  gyro: 1.2e6,
-  spread: 10,
-  duty: 1,
-};
+import { linkSeen as base } from './linkSeen.ts';
 
 const within = (value: number | null, wanted: number, by: number) => {
   expect(value).not.toBeNull();
@@ -138,7 +98,13 @@ describe('what cannot be is said', () => {
   });
 
   test('no noise figures yet: the S-report stands, signal over noise waits', () => {
-    const { results, problems } = workPath({ ...base, bandNoise: null, floor: null, place: null });
+    const { results, problems } = workPath({
+      ...base,
+      external: null,
+      bandNoise: null,
+      floor: null,
+      place: null,
+    });
     expect(results.report).toMatch(/^S9/);
     expect(results.snr).toBeNull();
     expect(problems.some((p) => p.field === 'receive.floor')).toBe(true);

@@ -1,10 +1,11 @@
 import { grounds } from '../../data/grounds.ts';
-import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
 import { absorptionIndex } from '../../stages/path/absorption.ts';
 import { E_HEIGHT, eCritical } from '../../stages/path/eLayer.ts';
+import { feedsOf } from '../../stages/path/feeds.ts';
 import { gainsAt } from '../../stages/path/gains.ts';
 import { incidenceSecant } from '../../stages/path/hop.ts';
+import { noisesOf } from '../../stages/path/noises.ts';
 import type { PathSeen } from '../../stages/path/seen.ts';
 import { type Sky, skyRay } from '../../stages/path/skyRay.ts';
 import { requiredDensity } from '../../stages/path/speechGrade.ts';
@@ -38,7 +39,8 @@ export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
   const received = new Float64Array(size).fill(Number.NEGATIVE_INFINITY);
   const way = new Uint8Array(size);
   const hops = new Uint8Array(size);
-  const sent = dbmOfWatts(seen.power ?? seen.pep) - seen.feedLoss - seen.farFeedLoss;
+  const feeds = feedsOf(seen);
+  const sent = dbmOfWatts(seen.power ?? seen.pep) - feeds.here - feeds.there;
   const ground = alongGround(seen, distances);
   for (let h = 0; h < HOURS; h += 1) {
     const skies = skiesAt(seen, hours[h] ?? 0);
@@ -129,12 +131,11 @@ function alongGround(seen: PathSeen, distances: Float64Array): readonly (number 
 
 function understood(seen: PathSeen, received: Float64Array, way: Uint8Array) {
   const grade = new Uint8Array(received.length);
-  const { bandNoise, floor, bandwidth } = seen;
-  if (bandNoise === null || floor === null || bandwidth === null) {
+  const { bandwidth } = seen;
+  const noise = noisesOf(seen)?.there ?? null;
+  if (noise === null || bandwidth === null) {
     return { snr: new Float64Array(0), grade };
   }
-  const noise =
-    10 * Math.log10(powerRatioOfDb(bandNoise - seen.farFeedLoss) + powerRatioOfDb(floor));
   const snr = received.map((level) => level - noise);
   snr.forEach((ratio, i) => {
     const density = ratio + 10 * Math.log10(bandwidth);

@@ -1,4 +1,5 @@
 import { antennaFields } from '../../stages/antenna/fields.ts';
+import { feedFields } from '../../stages/feed/fields.ts';
 import { filterFields } from '../../stages/filter/fields.ts';
 import { outputFields } from '../../stages/output/fields.ts';
 import { pathFields } from '../../stages/path/fields.ts';
@@ -11,7 +12,15 @@ import { dayWork } from './dayWork.ts';
 /** A day of the path: every hour, every distance, by whichever way brings most. */
 export const dayErrand = errand({
   key: 'day',
-  of: [planFields, filterFields, outputFields, receiveFields, antennaFields, pathFields],
+  of: [
+    planFields,
+    filterFields,
+    outputFields,
+    receiveFields,
+    antennaFields,
+    feedFields,
+    pathFields,
+  ],
   reads: pathReads,
   work: dayWork,
 });

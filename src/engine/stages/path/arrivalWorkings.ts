@@ -2,6 +2,7 @@ import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.
 import { constants } from './constants.ts';
 import type { pathFields } from './fields.ts';
 import { hereGain } from './gainWorkings.ts';
+import { lineUsed } from './noiseWorkings.ts';
 import { requiredDensity, type SpeechGrade } from './speechGrade.ts';
 
 const report = 'IARU Region 1 Technical Recommendation R.1';
@@ -16,9 +17,21 @@ export const arrivalWorkings = {
     where: {
       P: look('output.pepAntenna') === null ? 'plan.pep' : 'output.pepAntenna',
       G_t: 'path.gainHere',
-      A_t: 'path.feedLoss',
+      A_t: 'path.lineHere',
     },
     source: 'definition',
+  }),
+  lineHere: (look) => lineUsed(look, 'feed.loss', 'path.feedLoss'),
+  lineThere: (look) => lineUsed(look, 'feed.farLoss', 'path.farFeedLoss'),
+  atAntenna: (look) => ({
+    says: 'The rig’s power less what the line takes.',
+    formula: 'P * 10^(-A_t / 10)',
+    where: {
+      P: look('output.pepAntenna') === null ? 'plan.pep' : 'output.pepAntenna',
+      A_t: 'path.lineHere',
+    },
+    source: 'definition',
+    assumes: 'The rig gives its full power into the line, by a tuner where the SWR asks for one.',
   }),
   gainHere: (look) => hereGain(look),
   gainThere: (look) =>
@@ -99,7 +112,7 @@ export const arrivalWorkings = {
       P_ref: constants.milliwatt,
       A: 'path.loss',
       G_r: 'path.gainThere',
-      A_r: 'path.farFeedLoss',
+      A_r: 'path.lineThere',
     },
     source: 'link budget, definition',
   },
@@ -120,13 +133,6 @@ export const arrivalWorkings = {
     rule: 'The nearest whole S-unit; above S9 the nearest five decibels over it.',
     where: { S: 'path.sUnits', S_over: 'path.overS9' },
     source: report,
-  },
-  noise: {
-    says: 'Band noise behind the feed line and the receiver’s own noise add as powers.',
-    formula: '10 * log10(10^((L_b - A_r) / 10) + 10^(L_f / 10))',
-    where: { L_b: 'receive.bandNoise', A_r: 'path.farFeedLoss', L_f: 'receive.floor' },
-    source: 'sum of powers',
-    assumes: 'The other station has this receiver and this kind of place.',
   },
   snr: {
     says: 'Signal less noise.',
@@ -233,7 +239,8 @@ function need(look: Look, grade: Exclude<SpeechGrade, 'none'>) {
   } as const;
 }
 
-function graded(look: Look, says: string, density: string): Working {
+/** The grade that a density in 1 Hz comes to. */
+export function graded(look: Look, says: string, density: string): Working {
   const where: Record<string, Bound> = {
     C_N0: 'path.density',
     ...(density.includes('Delta') ? { Delta: 'path.spread' } : {}),

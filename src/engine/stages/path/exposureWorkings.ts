@@ -19,7 +19,7 @@ export const exposureWorkings = {
       P: look('output.pepAntenna') === null ? 'plan.pep' : 'output.pepAntenna',
       G_h: 'path.gainHere',
       ...(look('antenna.best') === null ? {} : { G_max: 'antenna.best' }),
-      A_t: 'path.feedLoss',
+      A_t: 'path.lineHere',
       delta: 'path.duty',
     },
     source: 'averaging of 47 CFR 1.1310 and ICNIRP 2020',

@@ -24,6 +24,22 @@ export function verdict(low: SpeechGrade, likely: SpeechGrade, high: SpeechGrade
 const sentence = (grade: SpeechGrade) =>
   grade === 'none' ? 'Speech is too weak' : `Speech gets through, ${said[grade]}`;
 
+/** Within this much both hear one another alike, dB: half an S-unit. */
+const ALIKE = 3;
+
+/**
+ * How well each hears the other, in a sentence.
+ *
+ * @param balance signal over noise there less that here, dB
+ */
+export function balanceWords(balance: number): string {
+  if (Math.abs(balance) < ALIKE) return 'Both hear one another about alike.';
+  const by = format(Math.abs(balance), 'dB', 2);
+  return balance > 0
+    ? `They hear this station ${by} better than it hears them.`
+    : `They are heard here ${by} better than they hear this station: a call that goes unanswered is no fault of the receiver.`;
+}
+
 /**
  * Why the estimate spreads, in words.
  *

@@ -69,8 +69,8 @@ export const reachWorkings = {
     where: {
       P: look('output.pepAntenna') === null ? 'plan.pep' : 'output.pepAntenna',
       P_ref: constants.milliwatt,
-      A_t: 'path.feedLoss',
-      A_r: 'path.farFeedLoss',
+      A_t: 'path.lineHere',
+      A_r: 'path.lineThere',
       G_b: 'point.gains',
       A: 'point.loss',
     },
@@ -83,14 +83,9 @@ export const reachWorkings = {
     source: 'IARU Region 1 Technical Recommendation R.1',
   },
   'reach.snr': {
-    says: 'Signal less noise; band noise behind the feed line and the receiver’s own add as powers.',
-    formula: 'L_r - 10 * log10(10^((L_b - A_r) / 10) + 10^(L_f / 10))',
-    where: {
-      L_r: 'point.received',
-      L_b: 'receive.bandNoise',
-      A_r: 'path.farFeedLoss',
-      L_f: 'receive.floor',
-    },
+    says: 'Signal less the noise there, which is the same from wherever the signal comes.',
+    formula: 'L_r - L_n',
+    where: { L_r: 'point.received', L_n: 'path.noise' },
     source: 'definition',
   },
 } satisfies Partial<StageWorkings<typeof pathFields>>;

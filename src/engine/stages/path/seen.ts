@@ -1,5 +1,6 @@
 import type { Seen } from '../../fields/stage.ts';
 import type { antennaFields } from '../antenna/fields.ts';
+import type { feedFields } from '../feed/fields.ts';
 import type { filterFields } from '../filter/fields.ts';
 import type { outputFields } from '../output/fields.ts';
 import type { planFields } from '../plan/fields.ts';
@@ -14,6 +15,7 @@ export type PathSeen = Seen<
   | typeof outputFields
   | typeof receiveFields
   | typeof antennaFields
+  | typeof feedFields
   | typeof pathFields,
   typeof pathReads
 >;

@@ -1,5 +1,6 @@
 import { stage } from '../../fields/stage.ts';
 import { antennaFields } from '../antenna/fields.ts';
+import { feedFields } from '../feed/fields.ts';
 import { filterFields } from '../filter/fields.ts';
 import { outputFields } from '../output/fields.ts';
 import { planFields } from '../plan/fields.ts';
@@ -11,7 +12,7 @@ import { pathWorkings } from './workings.ts';
 
 export const path = stage({
   fields: pathFields,
-  after: [planFields, filterFields, outputFields, receiveFields, antennaFields],
+  after: [planFields, filterFields, outputFields, receiveFields, antennaFields, feedFields],
   reads: pathReads,
   work: workPath,
   workings: pathWorkings,

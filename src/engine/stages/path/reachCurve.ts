@@ -1,0 +1,33 @@
+import type { Work } from '../../fields/stage.ts';
+import { dbmOfWatts } from '../../quantity/power.ts';
+import { feedsOf } from './feeds.ts';
+import type { pathFields } from './fields.ts';
+import { noisesOf } from './noises.ts';
+import { reachDistances } from './reach.ts';
+import type { PathSeen } from './seen.ts';
+import { sUnits } from './sMeter.ts';
+import type { Way } from './way.ts';
+
+type Results = Work<typeof pathFields>['results'];
+
+/** The same way over distance; null where nothing arrives anywhere. */
+export function reachCurve(seen: PathSeen, power: number, way: Way): Results['reach'] {
+  const noise = noisesOf(seen)?.there ?? null;
+  const points = [...reachDistances(way.end)].flatMap((distance) => {
+    const arrival = way.over(distance);
+    return arrival ? [{ distance, ...arrival }] : [];
+  });
+  if (points.length === 0) return null;
+  const feeds = feedsOf(seen);
+  const sent = dbmOfWatts(power) - feeds.here - feeds.there;
+  const levels = points.map(({ loss, gains }) => sent + gains - loss);
+  return {
+    distance: Float64Array.from(points, (p) => p.distance),
+    hops: Float64Array.from(points, (p) => p.hops),
+    loss: Float64Array.from(points, (p) => p.loss),
+    gains: Float64Array.from(points, (p) => p.gains),
+    received: Float64Array.from(levels),
+    sUnits: Float64Array.from(levels, sUnits),
+    snr: Float64Array.from(noise === null ? [] : levels, (l) => l - (noise ?? 0)),
+  };
+}
