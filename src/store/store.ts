@@ -39,6 +39,7 @@ export type SheetKey =
   | 'receive'
   | 'path'
   | 'antenna'
+  | 'feed'
   | 'day'
   | 'hear'
   | 'speech'

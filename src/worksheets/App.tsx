@@ -15,6 +15,7 @@ import { CoresLeaf } from './cores/CoresLeaf.tsx';
 import { DayLeaf } from './day/DayLeaf.tsx';
 import { DriftLeaf } from './drift/DriftLeaf.tsx';
 import { EndsLeaf } from './ends/EndsLeaf.tsx';
+import { FeedLeaf } from './feed/FeedLeaf.tsx';
 import { FilterSheet } from './filter/FilterSheet.tsx';
 import { Foot } from './frame/Foot.tsx';
 import { Menu } from './frame/Menu.tsx';
@@ -72,6 +73,7 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   receive: ReceiveSheet,
   path: PathSheet,
   antenna: AntennaLeaf,
+  feed: FeedLeaf,
   day: DayLeaf,
   hear: HearLeaf,
   speech: SpeechLeaf,

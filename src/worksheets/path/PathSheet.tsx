@@ -3,6 +3,8 @@ import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read, Write } from '../bound/Write.tsx';
 import { AlongGround } from './AlongGround.tsx';
 import { Arrival } from './Arrival.tsx';
+import { BothWays } from './BothWays.tsx';
+import { Ends } from './Ends.tsx';
 import { Exposure } from './Exposure.tsx';
 import { Losses } from './Losses.tsx';
 import { Report } from './Report.tsx';
@@ -38,6 +40,8 @@ export function PathSheet() {
       {(route === 'lineOfSight' || route === 'twoRay') && <Sight />}
       {route === 'groundWave' && <AlongGround />}
       <Losses />
+      <BothWays />
+      <Ends />
       <Exposure />
     </SheetFrame>
   );
