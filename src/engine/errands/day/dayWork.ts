@@ -1,6 +1,7 @@
 import { grounds } from '../../data/grounds.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
 import { absorptionIndex } from '../../stages/path/absorption.ts';
+import { BOTH_ON_GROUND, GROUND_END } from '../../stages/path/byGround.ts';
 import { E_HEIGHT, eCritical } from '../../stages/path/eLayer.ts';
 import { feedsOf } from '../../stages/path/feeds.ts';
 import { gainsAt } from '../../stages/path/gains.ts';
@@ -8,15 +9,16 @@ import { incidenceSecant } from '../../stages/path/hop.ts';
 import { noisesOf } from '../../stages/path/noises.ts';
 import type { PathSeen } from '../../stages/path/seen.ts';
 import { type Sky, skyRay } from '../../stages/path/skyRay.ts';
-import { requiredDensity } from '../../stages/path/speechGrade.ts';
+import { requiredDensity, speechGrade } from '../../stages/path/speechGrade.ts';
 import { declinations, sunZenith } from '../../stages/path/sun.ts';
 import { dayShare, typicalCritical } from '../../stages/path/typicalCritical.ts';
 import { freeSpaceLoss } from '../../waves/freeSpaceLoss.ts';
 import { groundWave } from '../../waves/groundWave.ts';
-import type { DayAnswer } from './dayAnswer.ts';
+import { type CellTerm, cellTerms, type DayAnswer, grades } from './dayAnswer.ts';
 
 const HOURS = 24;
-const DISTANCES = 48;
+/** Ten for each tenfold: each a quarter farther than the one before. */
+const DISTANCES = 28;
 
 /** First distance of the map, and its last at the least, m. */
 const NEAREST = 20e3;
@@ -39,8 +41,10 @@ export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
   const received = new Float64Array(size).fill(Number.NEGATIVE_INFINITY);
   const way = new Uint8Array(size);
   const hops = new Uint8Array(size);
+  const terms = termsOf(size);
   const feeds = feedsOf(seen);
-  const sent = dbmOfWatts(seen.power ?? seen.pep) - feeds.here - feeds.there;
+  const power = dbmOfWatts(seen.power ?? seen.pep);
+  const sent = power - feeds.here - feeds.there;
   const ground = alongGround(seen, distances);
   for (let h = 0; h < HOURS; h += 1) {
     const skies = skiesAt(seen, hours[h] ?? 0);
@@ -51,16 +55,19 @@ export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
       received[at] = sent + best.level;
       way[at] = best.way;
       hops[at] = best.hops;
+      for (const term of cellTerms) terms[term][at] = best.terms[term];
     }
     yield (h + 1) / HOURS;
   }
-  const { snr, grade } = understood(seen, received, way);
+  const noise = noisesOf(seen)?.there ?? null;
+  const { snr, grade } = understood(seen.bandwidth, noise, received, way);
+  const ends = { power, lineHere: feeds.here, lineThere: feeds.there, noise };
   const planned = nearestIndex(distances, seen.distance);
   let hoursOpen = 0;
   for (let h = 0; h < HOURS; h += 1) {
     if ((grade[h * DISTANCES + planned] ?? 0) > 0) hoursOpen += 1;
   }
-  return { hours, distances, received, snr, grade, way, hops, hoursOpen, how };
+  return { hours, distances, received, snr, grade, way, hops, terms, ends, hoursOpen, how };
 }
 
 interface Skies {
@@ -89,16 +96,24 @@ interface Best {
   readonly level: number;
   readonly way: number;
   readonly hops: number;
+  readonly terms: Readonly<Record<CellTerm, number>>;
 }
+
+/** Room for what each cell's sum is made of. */
+const termsOf = (size: number) =>
+  Object.fromEntries(cellTerms.map((term) => [term, new Float64Array(size)])) as Record<
+    CellTerm,
+    Float64Array
+  >;
 
 /** The way that brings most over a distance; null where none does. */
 function strongest(
   seen: PathSeen,
   distance: number,
   { e, f2 }: Skies,
-  ground: number | null,
+  ground: Best | null,
 ): Best | null {
-  let best: Best | null = ground === null ? null : { level: ground, way: 1, hops: 0 };
+  let best = ground;
   for (let hops = 1; hops <= HOPS; hops += 1) {
     for (const [way, sky] of [
       [2, e],
@@ -109,7 +124,11 @@ function strongest(
       if (way === 3 && screened(seen.frequency, ray.elevation, e.critical)) continue;
       const { here, there } = gainsAt({ ...seen, route: 'skyWave' }, ray.elevation);
       const level = here + there - ray.loss;
-      if (best === null || level > best.level) best = { level, way, hops };
+      if (best !== null && level <= best.level) continue;
+      const { elevation, absorption, groundLoss: touching } = ray;
+      const spreading = freeSpaceLoss(seen.frequency, ray.length);
+      const terms = { here, there, elevation, spreading, absorption, touching, surface: 0 };
+      best = { level, way, hops, terms };
     }
   }
   return best;
@@ -119,20 +138,31 @@ function strongest(
 const screened = (frequency: number, elevation: number, critical: number): boolean =>
   frequency < critical * incidenceSecant(elevation, E_HEIGHT);
 
-/** Gains less loss along the ground, dB; null where the antennas don't send there or it is too far. */
-function alongGround(seen: PathSeen, distances: Float64Array): readonly (number | null)[] {
+/** The wave along the ground; null where the antennas don't send there or it is too far. */
+function alongGround(seen: PathSeen, distances: Float64Array): readonly (Best | null)[] {
   if (seen.antennaMade === null) return [...distances].map(() => null);
   const wave = groundWave(seen.frequency, grounds[seen.ground]);
   const { here, there } = gainsAt({ ...seen, route: 'groundWave' }, 0);
-  return [...distances].map((d) =>
-    d > 1e6 ? null : here + there - freeSpaceLoss(seen.frequency, d) - 20 * Math.log10(2) - wave(d),
-  );
+  return [...distances].map((d) => {
+    if (d > GROUND_END) return null;
+    const spreading = freeSpaceLoss(seen.frequency, d);
+    const surface = wave(d);
+    return {
+      level: here + there - spreading - BOTH_ON_GROUND - surface,
+      way: 1,
+      hops: 0,
+      terms: { here, there, elevation: 0, spreading, absorption: 0, touching: 0, surface },
+    };
+  });
 }
 
-function understood(seen: PathSeen, received: Float64Array, way: Uint8Array) {
+function understood(
+  bandwidth: number | null,
+  noise: number | null,
+  received: Float64Array,
+  way: Uint8Array,
+) {
   const grade = new Uint8Array(received.length);
-  const { bandwidth } = seen;
-  const noise = noisesOf(seen)?.there ?? null;
   if (noise === null || bandwidth === null) {
     return { snr: new Float64Array(0), grade };
   }
@@ -140,14 +170,7 @@ function understood(seen: PathSeen, received: Float64Array, way: Uint8Array) {
   snr.forEach((ratio, i) => {
     const density = ratio + 10 * Math.log10(bandwidth);
     const required = requiredDensity[(way[i] ?? 0) === 1 ? 'stable' : 'fading'];
-    grade[i] =
-      density >= required.good
-        ? 3
-        : density >= required.marginal
-          ? 2
-          : density >= required.justUsable
-            ? 1
-            : 0;
+    grade[i] = grades.indexOf(speechGrade(density, required));
   });
   return { snr, grade };
 }

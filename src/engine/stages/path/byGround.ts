@@ -10,7 +10,7 @@ import { bothGains, type Way } from './way.ts';
 export const BOTH_ON_GROUND = 20 * Math.log10(2);
 
 /** Farthest that a ground wave is drawn, m. */
-const GROUND_END = 1e6;
+export const GROUND_END = 1e6;
 
 /** Along the ground, both antennas standing on it. */
 export function byGround(seen: PathSeen): Way {
