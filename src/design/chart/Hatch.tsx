@@ -1,4 +1,7 @@
-/** The hatching for what is not wanted or not allowed; one for the page is enough, any copy does. */
+/**
+ * The hatching for what is not wanted or not allowed, and dots for what is barely there; one for
+ * the page is enough, any copy does.
+ */
 export function Hatch() {
   return (
     <defs>
@@ -10,6 +13,9 @@ export function Hatch() {
         patternTransform="rotate(45)"
       >
         <path className="chart__hatch" d="M0 0v7" />
+      </pattern>
+      <pattern id="dots" width="5" height="5" patternUnits="userSpaceOnUse">
+        <circle className="chart__dot" cx="2.5" cy="2.5" r="1" />
       </pattern>
     </defs>
   );

@@ -1,85 +1,127 @@
-import { useCallback, useMemo } from 'react';
-import { MapChart } from '../../design/chart/MapChart.tsx';
-import { type DayAnswer, ways } from '../../engine/errands/day/dayAnswer.ts';
+import { useMemo } from 'react';
+import { Choice } from '../../design/Choice.tsx';
+import {
+  type MapCell,
+  MapChart,
+  type MapLook,
+  type MapPlace,
+} from '../../design/chart/MapChart.tsx';
+import type { DayAnswer } from '../../engine/errands/day/dayAnswer.ts';
 import { format } from '../../engine/quantity/format.ts';
 import { sReport } from '../../engine/stages/path/sMeter.ts';
-import { useValue } from '../../store/hooks.ts';
-import { useBench } from '../../store/store.ts';
+import { gradeWords, hour, hourly } from './dayWords.ts';
 
-const gradeWords = ['too weak for speech', 'speech just usable', 'speech fair', 'speech good'];
+/** What the picture shows of each cell. */
+export type Shows = 'units' | 'speech';
 
-/** S1 and thirty decibels over S9, dBm: the ends of the shading. */
-const FAINT = -121;
-const STRONG = -43;
+interface DayPictureProps {
+  answer: DayAnswer;
+  shows: Shows;
+  onShows: (shows: Shows) => void;
+  /** The cell that the Path leaf now works with. */
+  marked: MapPlace;
+  at: MapPlace;
+  onPick: (place: MapPlace) => void;
+}
+
+type Legend = readonly (readonly [MapLook, string])[];
+
+const legends: Readonly<Record<Shows, Legend>> = {
+  units: [
+    ['blank', 'nothing arrives'],
+    ['hatched', 'below S1'],
+    ['shade1', 'S1 to S3'],
+    ['shade2', 'S4 to S6'],
+    ['shade3', 'S7 to S9'],
+    ['shade4', 'over S9, in dB'],
+  ],
+  speech: [
+    ['blank', 'nothing arrives'],
+    ['hatched', 'too weak for speech'],
+    ['dotted', 'just usable'],
+    ['shade2', 'fair'],
+    ['shade4', 'good'],
+  ],
+};
 
 const KILOMETRES = [20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000];
 
-/** Every hour and every distance; a cell can be taken over to the Path leaf. */
-export function DayPicture({ answer }: { answer: DayAnswer }) {
-  const hour = useValue<number>('path.hour') ?? 0;
-  const distance = useValue<number>('path.distance') ?? 0;
-  const sayAll = useBench((s) => s.sayAll);
-  const rows = answer.distances.length;
+/** Every hour and every distance, as S-units or as speech. */
+export function DayPicture({ answer, shows, onShows, ...places }: DayPictureProps) {
   const cells = useMemo(
     () =>
-      Array.from(answer.received, (level, i) => {
-        const grade = answer.grade[i] ?? 0;
-        if (!Number.isFinite(level)) return { shade: 0, kind: 'blank' } as const;
-        if (grade === 0) return { shade: 0, kind: 'hatched' } as const;
-        const shade = Math.min(1, Math.max(0, (level - FAINT) / (STRONG - FAINT)));
-        return { shade, kind: 'whole' } as const;
-      }),
-    [answer],
+      Array.from(answer.received, (level, i) =>
+        shows === 'units' ? unitsCell(level) : speechCell(level, answer.grade[i] ?? 0),
+      ),
+    [answer, shows],
   );
   const axes = useMemo(() => axesOf(answer), [answer]);
-  const read = useCallback(
-    (column: number, row: number) => cellWords(answer, column * rows + row, column, row),
-    [answer, rows],
-  );
-  const choose = useCallback(
-    (column: number, row: number) => {
-      const way = ways[answer.way[column * rows + row] ?? 0];
-      const hops = answer.hops[column * rows + row] ?? 0;
-      sayAll(
-        {
-          'path.hour': `${column}h`,
-          'path.distance': format(answer.distances[row] ?? 1, 'm', 3),
-          'path.route': way === 'ground' ? 'groundWave' : 'skyWave',
-          'path.layer': way === 'e' ? 'e' : 'f2',
-          'path.hops': hops > 0 ? String(hops) : '',
-        },
-        'Hour and distance taken from the day',
-      );
-      useBench.getState().show('path');
-    },
-    [answer, rows, sayAll],
-  );
-  const marked = useMemo(
-    () => ({
-      column: Math.floor(hour / 3600) % 24,
-      row: nearest(answer.distances, distance),
-    }),
-    [answer, hour, distance],
-  );
+  const { row } = places.at;
+  const table = useMemo(() => hourly(answer, row), [answer, row]);
+  const far = format(answer.distances[row] ?? 0, 'm', 3);
   return (
-    <MapChart
-      title="A day over all distances"
-      summary="Each cell is one hour and one distance: the darker, the stronger the signal."
-      {...axes}
-      cells={cells}
-      read={read}
-      marked={marked}
-      onChoose={choose}
-      choose="Show its sum"
-      shades={{ light: 'S1', dark: 'S9+30 dB' }}
-      legend={{
-        whole: 'speech gets through',
-        hatched: 'arrives, but too weak for speech',
-        blank: 'nothing arrives',
-      }}
-    />
+    <>
+      <Choice
+        id="day:shows"
+        label="Shown"
+        form="row"
+        options={[
+          ['units', 'S-units'],
+          ['speech', 'Speech'],
+        ]}
+        value={shows}
+        onChoose={(key) => onShows(key as Shows)}
+      />
+      <MapChart
+        title={shows === 'units' ? 'The report, hour by hour' : 'Speech, hour by hour'}
+        summary={`Each cell is one hour and one distance. Over ${far}, ${runsOf(answer, row)}.`}
+        {...axes}
+        {...places}
+        cells={cells}
+        legend={legends[shows]}
+        names={{ marked: 'on the Path leaf', at: 'looked at' }}
+        table={table}
+      />
+    </>
   );
 }
+
+function unitsCell(level: number): MapCell {
+  if (!Number.isFinite(level)) return { look: 'blank' };
+  const report = sReport(level);
+  const over = /\+(\d+)/.exec(report)?.[1];
+  if (over !== undefined) return { look: 'shade4', mark: `+${over}` };
+  const units = Number(/^S(\d)/.exec(report)?.[1] ?? 0);
+  if (units < 1) return { look: 'hatched' };
+  return {
+    look: units <= 3 ? 'shade1' : units <= 6 ? 'shade2' : 'shade3',
+    mark: String(units),
+  };
+}
+
+const speechLooks: readonly MapLook[] = ['hatched', 'dotted', 'shade2', 'shade4'];
+
+const speechCell = (level: number, grade: number): MapCell => ({
+  look: Number.isFinite(level) ? (speechLooks[grade] ?? 'blank') : 'blank',
+});
+
+/** At which hours speech gets through over one distance, in words. */
+function runsOf({ grade, hours, distances }: DayAnswer, row: number): string {
+  const open = Array.from(hours, (_, h) => (grade[h * distances.length + row] ?? 0) > 0);
+  if (open.every(Boolean)) return 'speech gets through at all hours';
+  if (!open.some(Boolean)) return 'speech gets through at no hour';
+  const runs: string[] = [];
+  open.forEach((isOpen, h) => {
+    if (!isOpen || open[(h + 23) % 24]) return;
+    let end = h;
+    while (open[(end + 1) % 24]) end += 1;
+    runs.push(end === h ? `at ${hour(h)}` : `from ${hour(h)} to ${hour(end % 24)}`);
+  });
+  return `speech gets through ${runs.join(' and ')}: ${gradeWords[Math.max(...gradesOf(grade, row, distances.length))]} at best`;
+}
+
+const gradesOf = (grade: Uint8Array, row: number, rows: number) =>
+  grade.filter((_, i) => i % rows === row);
 
 /** Edges between hours, and between distances on a scale of ratios. */
 function axesOf({ distances }: DayAnswer) {
@@ -99,28 +141,4 @@ function axesOf({ distances }: DayAnswer) {
       format: (value: number) => String(Math.round(10 ** value)),
     },
   };
-}
-
-function cellWords(answer: DayAnswer, at: number, column: number, row: number): string {
-  const level = answer.received[at] ?? Number.NEGATIVE_INFINITY;
-  const place = `${column} h, ${format(answer.distances[row] ?? 0, 'm', 2)}`;
-  if (!Number.isFinite(level)) return `${place}: nothing arrives.`;
-  const hops = answer.hops[at] ?? 0;
-  const by = {
-    none: '',
-    ground: 'along the ground',
-    e: `${hops === 1 ? 'one hop' : `${hops} hops`} by the E layer`,
-    f2: `${hops === 1 ? 'one hop' : `${hops} hops`} by the F2 layer`,
-  }[ways[answer.way[at] ?? 0] ?? 'none'];
-  return `${place}: ${sReport(level)}, ${gradeWords[answer.grade[at] ?? 0]}; ${by}.`;
-}
-
-function nearest(distances: Float64Array, wanted: number): number {
-  let best = 0;
-  distances.forEach((d, i) => {
-    if (Math.abs(Math.log(d / wanted)) < Math.abs(Math.log((distances[best] ?? 1) / wanted))) {
-      best = i;
-    }
-  });
-  return best;
 }

@@ -30,7 +30,7 @@ export function BothWays() {
         <Result of="path.heardNoise" />
       </Figures>
       <Disclosure summary="The way back, line by line">
-        <Rows of="path.back" />
+        <Rows of="path.back" narrow="scroll" />
       </Disclosure>
     </Section>
   );

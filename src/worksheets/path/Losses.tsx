@@ -21,7 +21,7 @@ export function Losses() {
           </Note>
         }
       >
-        <Rows of="path.sum" />
+        <Rows of="path.sum" narrow="scroll" />
       </Section>
       <Section title="The loss between the antennas">
         <Figures>
