@@ -37,6 +37,8 @@ export type SheetKey =
   | 'transformers'
   | 'cores'
   | 'receive'
+  | 'loudness'
+  | 'strong'
   | 'path'
   | 'antenna'
   | 'feed'

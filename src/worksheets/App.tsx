@@ -27,6 +27,7 @@ import { useAddress } from './frame/useAddress.ts';
 import { WayAround } from './frame/WayAround.tsx';
 import { FrontLeaf } from './front/FrontLeaf.tsx';
 import { HearLeaf } from './hear/HearLeaf.tsx';
+import { LoudnessLeaf } from './loudness/LoudnessLeaf.tsx';
 import { MeasureLeaf } from './measure/MeasureLeaf.tsx';
 import { MismatchLeaf } from './mismatch/MismatchLeaf.tsx';
 import { OutputSheet } from './output/OutputSheet.tsx';
@@ -37,6 +38,7 @@ import { ProductsLeaf } from './products/ProductsLeaf.tsx';
 import { QuartzSheet } from './quartz/QuartzSheet.tsx';
 import { ReceiveSheet } from './receive/ReceiveSheet.tsx';
 import { SpeechLeaf } from './speech/SpeechLeaf.tsx';
+import { StrongLeaf } from './strong/StrongLeaf.tsx';
 import { SuggestLeaf } from './suggest/SuggestLeaf.tsx';
 import { SupplyLeaf } from './supply/SupplyLeaf.tsx';
 import { SweepLeaf } from './sweep/SweepLeaf.tsx';
@@ -71,6 +73,8 @@ const sheets: Partial<Record<SheetKey, ComponentType>> = {
   transformers: TransformersLeaf,
   cores: CoresLeaf,
   receive: ReceiveSheet,
+  loudness: LoudnessLeaf,
+  strong: StrongLeaf,
   path: PathSheet,
   antenna: AntennaLeaf,
   feed: FeedLeaf,

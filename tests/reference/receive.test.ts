@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { audioChips } from '../../src/engine/data/devices.ts';
 import { externalNoise } from '../../src/engine/data/noiseClasses.ts';
 import { voltsOfDbm } from '../../src/engine/quantity/power.ts';
-import { mostAudio, worstAudioHeat } from '../../src/engine/stages/receive/audio.ts';
+import { mostAudio, soundOf, worstAudioHeat } from '../../src/engine/stages/receive/audio.ts';
 import { front } from '../../src/engine/stages/receive/front.ts';
 import { noiseRise, spareLoss, thermalNoise } from '../../src/engine/stages/receive/noise.ts';
 import { sReports } from '../../src/engine/stages/receive/sReports.ts';
@@ -86,6 +86,11 @@ test('worst heat of the audio stage', () => {
 });
 
 const usual = {
+  scheme: 'direct',
+  thirdServes: 'no',
+  thirdGain: null,
+  bandLoss: 3,
+  mixerLoss: 6.5,
   network: 0.5,
   frontLoss: 2,
   amplifierGain: 15,
@@ -121,4 +126,47 @@ test('noise figure of the receiver', () => {
 // the band at a residential place.
 test('forty metres are noisy', () => {
   expect(noiseRise(externalNoise('residential', 7.1e6), 20)).toBeGreaterThan(10);
+});
+
+// Source: Friis's formula written out by hand, with band-pass and mixer before the first amplifier.
+test('noise figure of a receiver that converts', () => {
+  const r = (db: number) => 10 ** (db / 10);
+  const byHand =
+    r(0.5 + 2 + 3 + 6.5) *
+    (r(4) +
+      (r(3) - 1) / r(15) +
+      (2 * (r(4) - 1)) / r(12) +
+      (r(6.5) - 1) / r(27) +
+      (r(6) - 1) / r(20.5));
+  const converts = front({ ...usual, scheme: 'conversion' });
+  expect(converts.noiseFigure).toBeCloseTo(10 * Math.log10(byHand), 12);
+  expect(converts.chain.map(({ block }) => block)).toEqual([
+    'network',
+    'front',
+    'bandPass',
+    'mixer',
+    'first',
+    'filter',
+    'second',
+    'detector',
+    'preamp',
+  ]);
+  const helped = front({ ...usual, scheme: 'conversion', thirdServes: 'yes', thirdGain: 14 });
+  const rest = byHand / r(2.5);
+  expect(helped.noiseFigure).toBeCloseTo(10 * Math.log10(r(2.5) * (r(4) + (rest - 1) / r(14))), 12);
+});
+
+// Source: definition of the sensitivity (IEC 60268-5, 60268-7, from memory), by hand: 85 dB from a
+// watt at one metre is 72 dB from 50 mW, and 66 dB at two metres; 100 dB from a milliwatt is 80
+// from ten microwatts.
+test('how loud a power is', () => {
+  const ears = {
+    ears: 'speaker',
+    speakerSensitivity: 85,
+    speakerDistance: 1,
+    phonesSensitivity: 100,
+  } as const;
+  expect(soundOf(ears, 50e-3)).toBeCloseTo(71.99, 2);
+  expect(soundOf({ ...ears, speakerDistance: 2 }, 50e-3)).toBeCloseTo(65.97, 2);
+  expect(soundOf({ ...ears, ears: 'phones' }, 10e-6)).toBeCloseTo(80, 9);
 });

@@ -7,6 +7,7 @@ const several: Readonly<Record<string, readonly string[]>> = {
   carrier: ['carrier', 'drift', 'convert', 'front', 'products'],
   transmit: ['transmit', 'amplifiers', 'power', 'supply'],
   output: ['output', 'suggest', 'mismatch'],
+  receive: ['receive', 'loudness', 'strong'],
   path: ['path', 'antenna', 'feed', 'day', 'hear', 'speech'],
   windings: ['windings', 'transformers', 'cores'],
 };
@@ -28,6 +29,11 @@ export const views: Readonly<Record<string, View>> = {
     asks: 'What do the small stages do, from the microphone to the driver?',
   },
   day: { of: 'path', title: 'Day', asks: 'Which distance is open at which hour?' },
+  loudness: {
+    of: 'receive',
+    title: 'Loudness',
+    asks: 'How loud is it, from the weakest station to the strongest?',
+  },
   transformers: {
     of: 'windings',
     title: 'Transformers',
@@ -112,6 +118,27 @@ const elsewhere: Readonly<Record<string, Readonly<Record<string, readonly string
       'ownToAmbient',
     ],
     transmit: ['micLevel', 'micGain', 'micFitted'],
+  },
+  receive: {
+    loudness: [
+      'preamp',
+      'chip',
+      'audio',
+      'speaker',
+      'listening',
+      'ears',
+      'phones',
+      'setFor',
+      'setGain',
+      'comfort',
+      'loudest',
+      'loudness',
+      'noiseSound',
+      'hum',
+      'detectorVolts',
+      'gain',
+    ],
+    receive: ['preampNoise'],
   },
   cores: {
     windings: ['former', 'air'],

@@ -22,6 +22,7 @@ import { products } from '../stages/products/stage.ts';
 import { quartz } from '../stages/quartz/stage.ts';
 import { receive } from '../stages/receive/stage.ts';
 import { speech } from '../stages/speech/stage.ts';
+import { strong } from '../stages/strong/stage.ts';
 import { suggest } from '../stages/suggest/stage.ts';
 import { supply } from '../stages/supply/stage.ts';
 import { sweep } from '../stages/sweep/stage.ts';
@@ -53,6 +54,7 @@ export const stages: readonly Stage[] = [
   windings,
   power,
   receive,
+  strong,
   supply,
   antenna,
   feed,

@@ -35,6 +35,6 @@ function noteOf(total: number | null, inUse: boolean): string {
   const loss =
     total === null
       ? 'the SWR typed holds for another impedance'
-      : `takes ${format(total, 'dB', 2)}`;
+      : `takes ${format(total, 'dB', 4)}`;
   return inUse ? `${loss}; the line in use` : loss;
 }

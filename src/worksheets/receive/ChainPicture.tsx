@@ -1,7 +1,11 @@
 import { useDeferredValue, useMemo } from 'react';
 import { type Level, LevelChart } from '../../design/chart/LevelChart.tsx';
 import { format } from '../../engine/quantity/format.ts';
+import { receiveFields } from '../../engine/stages/receive/fields.ts';
 import { useValue } from '../../store/hooks.ts';
+
+const blockNames: Readonly<Record<string, string>> =
+  receiveFields.results.chain.columns.block.options;
 
 interface ChainRow {
   readonly block: string;
@@ -16,7 +20,7 @@ export function ChainPicture() {
     () =>
       (chain ?? []).map(({ block, level }, index) => ({
         key: `${index}`,
-        label: block,
+        label: blockNames[block] ?? block,
         level,
       })),
     [chain],
@@ -26,7 +30,7 @@ export function ChainPicture() {
   return (
     <LevelChart
       title="An S9 signal behind each block"
-      summary={`The largest part of the noise, ${format(worst.share, '%', 2)}, comes from here: ${worst.block}.`}
+      summary={`The largest part of the noise, ${format(worst.share, '%', 2)}, comes from here: ${blockNames[worst.block] ?? worst.block}.`}
       levels={levels}
     />
   );

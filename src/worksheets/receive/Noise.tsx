@@ -2,6 +2,7 @@ import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
+import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
 import { Rows } from '../bound/Rows.tsx';
@@ -9,6 +10,7 @@ import { ChainPicture } from './ChainPicture.tsx';
 
 /** Block by block from antenna to audio: gain, and whose noise it is. */
 export function Noise() {
+  const converts = useValue<string>('plan.scheme') === 'conversion';
   return (
     <>
       <Section
@@ -22,6 +24,7 @@ export function Noise() {
           </Note>
         }
       >
+        {converts && <Entry of="receive.thirdServes" form="row" />}
         <Fields>
           <Entry of="receive.detectorLoss" />
           <Entry of="receive.preampNoise" />

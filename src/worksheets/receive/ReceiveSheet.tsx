@@ -1,6 +1,5 @@
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Read } from '../bound/Write.tsx';
-import { Audio } from './Audio.tsx';
 import { Limit } from './Limit.tsx';
 import { Noise } from './Noise.tsx';
 import { Sets } from './Sets.tsx';
@@ -20,7 +19,6 @@ export function ReceiveSheet() {
       }
     >
       <Limit />
-      <Audio />
       <Noise />
     </SheetFrame>
   );

@@ -4,6 +4,12 @@ import type { Problem } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import type { ReceiveSeen } from './seen.ts';
 
+/**
+ * Sound pressure level that may last a quarter of an hour a day, dB: 85 dB for eight hours, half the
+ * time for each 3 dB more. Source: NIOSH 98-126 (from memory).
+ */
+const HURTS = 100;
+
 /** What the receiver can't do, and what would help. */
 export function receiveCautions(
   seen: ReceiveSeen,
@@ -13,6 +19,7 @@ export function receiveCautions(
     readonly audioVoltage: number;
     readonly chipHeat: number;
     readonly audioGain: number;
+    readonly loudest: number | null;
     readonly loudness: readonly { readonly report: string; readonly needed: number }[];
   },
 ): Problem[] {
@@ -28,6 +35,13 @@ export function receiveCautions(
       'frontLoss',
       `The noise rises by only ${format(worked.noiseRise, 'dB', 3)} with the antenna: weak signals drown in the receiver’s own noise.`,
       'Less loss before the first amplifier, or more gain there.',
+    );
+  }
+  if (seen.thirdServes === 'yes' && seen.scheme === 'conversion' && seen.thirdGain === null) {
+    warn(
+      'thirdServes',
+      'There is no third amplifier in this rig: reckoned without one.',
+      'Say in Transmit that there is one, or here that there is none.',
     );
   }
   const place = noiseClasses[seen.place];
@@ -60,6 +74,14 @@ export function receiveCautions(
       'listening',
       `This chip gives at most ${format(worked.speakerMost, 'W', 2)} here.`,
       'A higher supply for the chip, a speaker of fewer ohms, or headphones.',
+    );
+  }
+  // Can it hurt?
+  if (worked.loudest !== null && worked.loudest > HURTS) {
+    warn(
+      seen.ears === 'phones' ? 'phonesSensitivity' : 'speakerSensitivity',
+      `A strong station would come up with ${format(worked.loudest, 'dB', 2)} at the ear: such levels harm the hearing within minutes or less.`,
+      'Two diodes back to back across the headphones, a resistor in series, or less volume.',
     );
   }
   // Is a weak station loud enough with the volume full up?

@@ -1,4 +1,5 @@
 import { choice, declare, quantity, table, words } from '../../fields/declare.ts';
+import { blockNames } from './blocks.ts';
 import { receiveInputs } from './inputs.ts';
 
 /** From the antenna to the speaker: noise, gain, loudness. */
@@ -12,7 +13,7 @@ export const receiveFields = declare({
       label: 'From antenna to audio',
       help: 'What each block does to signal and noise.',
       columns: {
-        block: words({ label: 'Block', help: 'In the signal’s order.' }),
+        block: choice({ label: 'Block', options: blockNames, help: 'In the signal’s order.' }),
         gain: quantity({
           label: 'Gain',
           symbol: 'G_row',
@@ -191,6 +192,41 @@ export const receiveFields = declare({
       digits: 2,
       help: 'With a tone of middling loudness, which heats more than a loud one.',
     }),
+    setGain: quantity({
+      label: 'Audio gain as left',
+      symbol: 'A_set',
+      unit: 'dB',
+      digits: 3,
+      help: 'What the volume knob leaves of the audio gain for the chosen station.',
+    }),
+    comfort: quantity({
+      label: 'Comfortable station at the ear',
+      symbol: 'SPL_c',
+      unit: 'dB',
+      digits: 2,
+      help: 'Sound pressure level that the comfortable power makes.',
+    }),
+    loudest: quantity({
+      label: 'S9 + 40 dB comes up',
+      symbol: 'SPL_max',
+      unit: 'dB',
+      digits: 2,
+      help: 'At the ear, before a hand is at the volume knob. Only the chip’s clipping holds it back.',
+    }),
+    noiseSound: quantity({
+      label: 'Noise between the words',
+      symbol: 'SPL_N',
+      unit: 'dB',
+      digits: 2,
+      help: 'Of band and receiver together, at the ear, with the volume as left.',
+    }),
+    humAllowed: quantity({
+      label: 'Hum that would be heard',
+      symbol: 'V_hum',
+      unit: 'Vrms',
+      digits: 2,
+      help: 'At the preamplifier’s input: as strong as the noise that comes there from the antenna. Keep ripple, magnetic pick-up and common ground well below it.',
+    }),
     loudness: table({
       label: 'Loudness from S1 to S9 + 40 dB',
       help: 'Volume full up. The last column says how much audio gain it takes: less is set with the volume knob.',
@@ -230,6 +266,20 @@ export const receiveFields = declare({
           unit: 'dB',
           digits: 3,
           help: 'Audio voltage gain that makes it comfortably loud.',
+        }),
+        sound: quantity({
+          label: 'At the ear, volume full up',
+          symbol: 'SPL_full',
+          unit: 'dB',
+          digits: 2,
+          help: 'Sound pressure level over 20 µPa. Talk across a table has some 60 dB.',
+        }),
+        soundSet: quantity({
+          label: 'At the ear, volume as left',
+          symbol: 'SPL_set',
+          unit: 'dB',
+          digits: 2,
+          help: 'With the volume where the chosen station is comfortable.',
         }),
       },
     }),

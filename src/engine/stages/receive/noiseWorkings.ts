@@ -1,7 +1,7 @@
 import { type NoiseClassKey, noiseClasses } from '../../data/noiseClasses.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
+import { type BlockKey, blocksOf } from './blocks.ts';
 import type { receiveFields } from './fields.ts';
-import { BOTH_SIDES } from './front.ts';
 import { BOLTZMANN, REFERENCE_TEMPERATURE, SIGNAL_FOR_TEN } from './noise.ts';
 import { milliwatt, s9, sUnits, sum } from './referenceLevels.ts';
 import { DB_PER_UNIT } from './sReports.ts';
@@ -25,16 +25,28 @@ const thermal = {
   },
 } as const satisfies Record<string, Bound>;
 
-/** The blocks' gains and noise figures: formula and symbols, in the signal's order. */
-const blocks = [
-  { gain: '-L_n', noise: 'L_n', name: 'L_n' },
-  { gain: '-L_front', noise: 'L_front', name: 'L_front', path: 'receive.frontLoss' },
-  { gain: 'G_amp', noise: 'NF_amp', name: 'G_amp', path: 'transmit.amplifierGain' },
-  { gain: '-L_fil', noise: 'L_fil', name: 'L_fil', path: 'filter.loss' },
-  { gain: 'G_amp', noise: 'NF_amp', name: 'G_amp', path: 'transmit.amplifierGain' },
-  { gain: '-L_det', noise: 'L_det', name: 'L_det', path: 'receive.detectorLoss' },
-  { gain: 'A_pre', noise: 'NF_pre', name: 'A_pre', path: 'receive.preampGain' },
-] as const;
+/** Each block's gain and noise figure: formula, symbol, and where the symbol comes from. */
+const blocks: Readonly<
+  Record<BlockKey, { gain: string; noise: string; name: string; path?: string }>
+> = {
+  network: { gain: '-L_n', noise: 'L_n', name: 'L_n' },
+  front: { gain: '-L_front', noise: 'L_front', name: 'L_front', path: 'receive.frontLoss' },
+  third: { gain: 'G_3', noise: 'NF_amp', name: 'G_3', path: 'transmit.thirdGain' },
+  bandPass: { gain: '-A_bp', noise: 'A_bp', name: 'A_bp', path: 'front.loss' },
+  mixer: { gain: '-A_mix', noise: 'A_mix', name: 'A_mix', path: 'convert.mixerLoss' },
+  first: { gain: 'G_amp', noise: 'NF_amp', name: 'G_amp', path: 'transmit.amplifierGain' },
+  filter: { gain: '-L_fil', noise: 'L_fil', name: 'L_fil', path: 'filter.loss' },
+  second: { gain: 'G_amp', noise: 'NF_amp', name: 'G_amp', path: 'transmit.amplifierGain' },
+  detector: { gain: '-L_det', noise: 'L_det', name: 'L_det', path: 'receive.detectorLoss' },
+  preamp: { gain: 'A_pre', noise: 'NF_pre', name: 'A_pre', path: 'receive.preampGain' },
+};
+
+const orderOf = (look: Look): readonly BlockKey[] =>
+  blocksOf({
+    scheme: look('plan.scheme') as string,
+    thirdServes: look('receive.thirdServes') as string,
+    thirdGain: look('transmit.thirdGain') as number | null,
+  });
 
 /** The loss of the output network where the signal comes in through it. */
 function network(look: Look): Bound {
@@ -44,40 +56,41 @@ function network(look: Look): Bound {
   return look('output.loss') === null ? 'transmit.network' : 'output.loss';
 }
 
-function symbols(look: Look, from: number, to: number): Record<string, Bound> {
+function symbols(look: Look, keys: readonly BlockKey[]): Record<string, Bound> {
   const where: Record<string, Bound> = {};
-  for (const block of blocks.slice(from, to)) {
-    where[block.name] = 'path' in block ? block.path : network(look);
+  for (const key of keys) {
+    const { name, path } = blocks[key];
+    where[name] = path ?? network(look);
   }
   return where;
 }
 
-const gainSum = (from: number, to: number): string =>
-  blocks
-    .slice(from, to)
-    .map(({ gain }) => (gain.startsWith('-') ? `- ${gain.slice(1)}` : `+ ${gain}`))
+const gainSum = (keys: readonly BlockKey[]): string =>
+  keys
+    .map((key) => blocks[key].gain)
+    .map((gain) => (gain.startsWith('-') ? `- ${gain.slice(1)}` : `+ ${gain}`))
     .join(' ')
     .replace(/^\+ /, '')
     .replace(/^- /, '-');
 
 /** The chain's noise factor term by term, with each block's gain and noise as plain ratios. */
 function friisWorking(look: Look): Working {
+  const order = orderOf(look);
   const where: Record<string, Bound> = {
-    ...symbols(look, 0, 6),
+    ...symbols(look, order.slice(0, -1)),
     NF_amp: 'transmit.amplifierNoise',
     NF_pre: 'receive.preampNoise',
   };
-  const terms: string[] = [];
-  blocks.forEach(({ noise }, i) => {
+  const terms = order.map((key, i) => {
     if (i > 0) {
       where[`g_${i}`] = {
-        formula: `10^((${gainSum(0, i)}) / 10)`,
+        formula: `10^((${gainSum(order.slice(0, i))}) / 10)`,
         unit: '1',
         says: 'gain before the next block, as a ratio',
       };
     }
-    const twice = i === BOTH_SIDES ? '2 * ' : '';
-    terms.push(`${twice}(10^(${noise} / 10) - 1)${i === 0 ? '' : ` / g_${i}`}`);
+    const twice = key === 'second' ? '2 * ' : '';
+    return `${twice}(10^(${blocks[key].noise} / 10) - 1)${i === 0 ? '' : ` / g_${i}`}`;
   });
   return {
     says: 'Each block adds its own noise, divided by all the gain before it.',
@@ -91,14 +104,14 @@ function friisWorking(look: Look): Working {
 
 /** Rows whose gain or noise figure is one field. */
 function rowOf(look: Look, index: number, what: 'gain' | 'noise'): Working {
-  const block = blocks[index] ?? blocks[0];
-  const formula = block[what];
+  const key = orderOf(look)[index] ?? 'network';
+  const formula = blocks[key][what];
   const own: Record<string, Bound> =
     formula === 'NF_amp'
       ? { NF_amp: 'transmit.amplifierNoise' }
       : formula === 'NF_pre'
         ? { NF_pre: 'receive.preampNoise' }
-        : symbols(look, index, index + 1);
+        : symbols(look, [key]);
   return {
     says:
       what === 'gain'
@@ -152,16 +165,16 @@ export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> 
         }
       : {
           says: 'All gains and losses from the antenna to this block.',
-          formula: gainSum(0, index),
-          where: symbols(look, 0, index),
+          formula: gainSum(orderOf(look).slice(0, index)),
+          where: symbols(look, orderOf(look).slice(0, index)),
           source: sum,
         },
-  'chain.share': (_, index) => ({
+  'chain.share': (look, index) => ({
     says: 'Its own noise, divided by the gain before it, against the noise factor of the whole.',
     formula: 'k_s * (10^(NF_row / 10) - 1) / 10^(G_before / 10) / 10^(NF / 10)',
     where: {
       k_s:
-        index === BOTH_SIDES
+        orderOf(look)[index] === 'second'
           ? { value: 2, unit: '1', says: 'heard on both sides of the carrier' }
           : { value: 1, unit: '1', says: 'heard once' },
       NF_row: 'row.noise',
@@ -178,8 +191,8 @@ export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> 
   },
   frontGain: (look) => ({
     says: 'All gains and losses from the antenna to the detector’s output.',
-    formula: gainSum(0, 6),
-    where: symbols(look, 0, 6),
+    formula: gainSum(orderOf(look).slice(0, -1)),
+    where: symbols(look, orderOf(look).slice(0, -1)),
     source: sum,
   }),
   noiseFigure: (look) => friisWorking(look),

@@ -1,5 +1,7 @@
 import type { Seen } from '../../fields/stage.ts';
+import type { convertFields } from '../convert/fields.ts';
 import type { filterFields } from '../filter/fields.ts';
+import type { frontFields } from '../front/fields.ts';
 import type { outputFields } from '../output/fields.ts';
 import type { planFields } from '../plan/fields.ts';
 import type { transmitFields } from '../transmit/fields.ts';
@@ -10,6 +12,8 @@ import type { receiveReads } from './reads.ts';
 export type ReceiveSeen = Seen<
   | typeof planFields
   | typeof filterFields
+  | typeof convertFields
+  | typeof frontFields
   | typeof transmitFields
   | typeof outputFields
   | typeof receiveFields,

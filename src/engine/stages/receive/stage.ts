@@ -1,5 +1,7 @@
 import { stage } from '../../fields/stage.ts';
+import { convertFields } from '../convert/fields.ts';
 import { filterFields } from '../filter/fields.ts';
+import { frontFields } from '../front/fields.ts';
 import { outputFields } from '../output/fields.ts';
 import { planFields } from '../plan/fields.ts';
 import { transmitFields } from '../transmit/fields.ts';
@@ -10,7 +12,7 @@ import { receiveWorkings } from './workings.ts';
 
 export const receive = stage({
   fields: receiveFields,
-  after: [planFields, filterFields, transmitFields, outputFields],
+  after: [planFields, filterFields, convertFields, frontFields, transmitFields, outputFields],
   reads: receiveReads,
   work: workReceive,
   workings: receiveWorkings,

@@ -1,6 +1,6 @@
 import { audioChips } from '../../data/devices.ts';
 import { noiseFromOutside } from '../../data/noiseClasses.ts';
-import type { Work } from '../../fields/stage.ts';
+import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import {
   dbOfPowerRatio,
   dbOfVoltageRatio,
@@ -8,9 +8,9 @@ import {
   voltageRatioOfDb,
 } from '../../quantity/decibel.ts';
 import { voltsOfDbm } from '../../quantity/power.ts';
-import { CHIP_GAIN, mostAudio, worstAudioHeat } from './audio.ts';
+import { CHIP_GAIN, mostAudio, soundOf, worstAudioHeat } from './audio.ts';
 import { receiveCautions } from './cautions.ts';
-import type { receiveFields } from './fields.ts';
+import { receiveFields } from './fields.ts';
 import { front } from './front.ts';
 import { noiseRise, SIGNAL_FOR_TEN, spareLoss, thermalNoise } from './noise.ts';
 import type { ReceiveSeen } from './seen.ts';
@@ -18,15 +18,24 @@ import { DB_PER_UNIT, S9, sReports } from './sReports.ts';
 
 /** The receiver from antenna to speaker: noise against the band's, gain, loudness. */
 export function workReceive(seen: ReceiveSeen): Work<typeof receiveFields> {
-  const noise = workNoise(seen);
-  const audio = workAudio(seen, noise.frontGain);
+  if (seen.scheme === 'conversion' && seen.bandLoss === null) {
+    return { results: noResults(receiveFields), problems: [waitsForBandPass] };
+  }
+  const noise = workNoise(seen, seen.bandLoss ?? 0);
+  const audio = workAudio(seen, noise);
   const results = { ...noise, ...audio };
   return { results, problems: receiveCautions(seen, results) };
 }
 
-function workNoise(seen: ReceiveSeen) {
+const waitsForBandPass: Problem = {
+  field: 'front.loss',
+  weight: 'stops',
+  says: 'The receiver waits for the band-pass.',
+};
+
+function workNoise(seen: ReceiveSeen, bandLoss: number) {
   const network = seen.throughNetwork === 'yes' ? (seen.networkLoss ?? seen.networkAllowed) : 0;
-  const { chain, noiseFigure, floor, frontGain } = front({ ...seen, network });
+  const { chain, noiseFigure, floor, frontGain } = front({ ...seen, network, bandLoss });
   const external = noiseFromOutside(seen.place, seen.atmospheric, seen.frequency);
   const bandNoise = thermalNoise(seen.noiseBandwidth) + external;
   const margin = bandNoise - floor;
@@ -59,31 +68,49 @@ function setsLimit(margin: number): 'band' | 'both' | 'receiver' {
   return margin > -10 ? 'both' : 'receiver';
 }
 
-function workAudio(seen: ReceiveSeen, frontGain: number) {
+function workAudio(seen: ReceiveSeen, noise: ReturnType<typeof workNoise>) {
+  const { frontGain } = noise;
   const chip = audioChips[seen.chip];
   const audioVoltage = seen.audioSupply ?? Math.min(seen.supply, chip.supply[1]);
   const audioGain = seen.preampGain + dbOfVoltageRatio(CHIP_GAIN[seen.chipGain]);
   const speakerMost = mostAudio(chip, audioVoltage, seen.speaker);
   const wanted = Math.sqrt(seen.listening * seen.speaker);
+  const powerOf = (detector: number, gain: number) =>
+    Math.min((detector * voltageRatioOfDb(gain)) ** 2 / seen.speaker, speakerMost);
+  const atDetector = (level: number) =>
+    voltsOfDbm(level + frontGain, 'Vrms', seen.detectorImpedance);
+  const neededFor = (detector: number) => dbOfVoltageRatio(wanted / detector);
+  const station = sReports.find(({ report }) => report.toLowerCase() === seen.setFor);
+  const setGain = Math.min(audioGain, neededFor(atDetector(station?.level ?? S9)));
   const loudness = sReports.map(({ report, level }) => {
-    const detector = voltsOfDbm(level + frontGain, 'Vrms', seen.detectorImpedance);
-    const unlimited = (detector * voltageRatioOfDb(audioGain)) ** 2 / seen.speaker;
+    const detector = atDetector(level);
+    const speaker = powerOf(detector, audioGain);
     return {
       report,
       level,
       antennaVolts: voltsOfDbm(level, 'Vrms', seen.antenna),
       detector,
-      speaker: Math.min(unlimited, speakerMost),
-      needed: dbOfVoltageRatio(wanted / detector),
+      speaker,
+      needed: neededFor(detector),
+      sound: soundOf(seen, speaker),
+      soundSet: soundOf(seen, powerOf(detector, setGain)),
     };
   });
+  const hiss = atDetector(
+    dbOfPowerRatio(powerRatioOfDb(noise.floor) + powerRatioOfDb(noise.bandNoise)),
+  );
   return {
-    detectorVolts: voltsOfDbm(S9 + frontGain, 'Vrms', seen.detectorImpedance),
+    detectorVolts: atDetector(S9),
     audioGain,
     gain: frontGain + audioGain + dbOfPowerRatio(seen.detectorImpedance / seen.speaker),
     audioVoltage,
     speakerMost,
     chipHeat: worstAudioHeat(chip, audioVoltage, seen.speaker),
+    setGain,
+    comfort: soundOf(seen, Math.min(seen.listening, speakerMost)),
+    loudest: loudness.at(-1)?.soundSet ?? null,
+    noiseSound: soundOf(seen, powerOf(hiss, setGain)),
+    humAllowed: hiss,
     loudness,
   };
 }

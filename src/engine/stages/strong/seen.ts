@@ -1,0 +1,23 @@
+import type { Seen } from '../../fields/stage.ts';
+import type { convertFields } from '../convert/fields.ts';
+import type { filterFields } from '../filter/fields.ts';
+import type { frontFields } from '../front/fields.ts';
+import type { outputFields } from '../output/fields.ts';
+import type { planFields } from '../plan/fields.ts';
+import type { receiveFields } from '../receive/fields.ts';
+import type { transmitFields } from '../transmit/fields.ts';
+import type { strongFields } from './fields.ts';
+import type { strongReads } from './reads.ts';
+
+/** What the stage is given. */
+export type StrongSeen = Seen<
+  | typeof planFields
+  | typeof filterFields
+  | typeof convertFields
+  | typeof frontFields
+  | typeof transmitFields
+  | typeof outputFields
+  | typeof receiveFields
+  | typeof strongFields,
+  typeof strongReads
+>;

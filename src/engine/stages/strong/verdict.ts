@@ -1,0 +1,33 @@
+import type { Outcome } from '../../fields/kinds.ts';
+import type { Work } from '../../fields/stage.ts';
+import { format } from '../../quantity/format.ts';
+import type { strongFields } from './fields.ts';
+
+type Results = Work<typeof strongFields>['results'];
+
+/** What is in hand against each trouble, dB, and what it is called. */
+function troubles({ productOver, blockMargin, ways }: Results) {
+  const names = {
+    rectified: 'the broadcaster, rectified in the detector',
+    image: 'a station on the image',
+    intermediate: 'a station on the intermediate frequency',
+  } as const;
+  return [
+    { inHand: -(productOver ?? 0), of: 'the product of two stations beside the channel' },
+    { inHand: blockMargin ?? 0, of: 'blocking by the broadcaster' },
+    ...(ways ?? []).map(({ way, over }) => ({
+      inHand: -(over ?? 0),
+      of: names[way as keyof typeof names],
+    })),
+  ];
+}
+
+/** The worst of all, and which it is. */
+export function verdictOf(results: Results): { verdict: Outcome; worst: string } {
+  const worst = troubles(results).reduce((a, b) => (b.inHand < a.inHand ? b : a));
+  const { inHand, of } = worst;
+  const verdict: Outcome = inHand >= 10 ? 'holds' : inHand >= 0 ? 'close' : 'fails';
+  const words =
+    inHand < 0 ? `${format(-inHand, 'dB', 2)} too strong` : `${format(inHand, 'dB', 2)} in hand`;
+  return { verdict, worst: `${of[0]?.toUpperCase()}${of.slice(1)}: ${words}.` };
+}
