@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { audioChips } from '../../src/engine/data/devices.ts';
 import { externalNoise } from '../../src/engine/data/noiseClasses.ts';
 import { voltsOfDbm } from '../../src/engine/quantity/power.ts';
+import { noiseFigureOf, riseMeans } from '../../src/engine/stages/bench/noiseHeard.ts';
 import { mostAudio, soundOf, worstAudioHeat } from '../../src/engine/stages/receive/audio.ts';
 import { front } from '../../src/engine/stages/receive/front.ts';
 import { noiseRise, spareLoss, thermalNoise } from '../../src/engine/stages/receive/noise.ts';
@@ -169,4 +170,24 @@ test('how loud a power is', () => {
   expect(soundOf(ears, 50e-3)).toBeCloseTo(71.99, 2);
   expect(soundOf({ ...ears, speakerDistance: 2 }, 50e-3)).toBeCloseTo(65.97, 2);
   expect(soundOf({ ...ears, ears: 'phones' }, 10e-6)).toBeCloseTo(80, 9);
+});
+
+// Source: r = (fa + F − 1)/F, worked there and back: with 48.9 dB from outside a receiver of 20 dB
+// rises by 28.9 dB; only 10 dB heard means 39.4 dB.
+test('the noise figure that fits a rise', () => {
+  for (const figure of [3, 12, 20, 35]) {
+    expect(noiseFigureOf(noiseRise(48.9, figure), 48.9)).toBeCloseTo(figure, 9);
+  }
+  expect(noiseFigureOf(10, 48.9)).toBeCloseTo(39.36, 2);
+  // More than the place has over a receiver without any noise: none fits.
+  expect(noiseFigureOf(60, 48.9)).toBeNull();
+  expect(noiseFigureOf(0, 48.9)).toBeNull();
+});
+
+// Source: ITU-R P.372: eight of ten residential places lie between 5.3 dB under and 10.6 dB over.
+test('what a rise means', () => {
+  expect(riseMeans(40, 43, 'residential')).toMatch(/^As it should be: between 38\sdB and 54\sdB/);
+  expect(riseMeans(30, 43, 'residential')).toMatch(/^13\sdB less/);
+  expect(riseMeans(55, 43, 'residential')).toMatch(/^12\sdB more/);
+  expect(riseMeans(2, 43, 'residential')).toMatch(/does not hear the band/);
 });

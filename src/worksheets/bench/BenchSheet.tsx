@@ -2,6 +2,7 @@ import { Caution } from '../../design/Caution.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { useValue } from '../../store/hooks.ts';
+import { NoiseHeard } from '../bound/NoiseHeard.tsx';
 import { Say } from '../bound/Say.tsx';
 import { SheetFrame } from '../bound/SheetFrame.tsx';
 import { Write } from '../bound/Write.tsx';
@@ -49,6 +50,7 @@ export function BenchSheet() {
       </Section>
       <Section>
         <TestPoints caption="Receiver, oscillator and filter" from={1} to={9} />
+        <NoiseHeard />
       </Section>
       <Section>
         <TestPoints caption="Transmitter, stage by stage" from={10} to={15} />

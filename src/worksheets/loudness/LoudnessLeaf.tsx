@@ -18,7 +18,7 @@ export function LoudnessLeaf() {
   return (
     <SheetFrame
       stage="loudness"
-      main={<Result of="receive.loudest" size="main" />}
+      main={<Loudest />}
       lead={
         <>
           With the volume where <Read of="receive.setFor" /> makes{' '}
@@ -33,6 +33,23 @@ export function LoudnessLeaf() {
       <Hum />
     </SheetFrame>
   );
+}
+
+/** Sound pressure levels that may last eight hours a day, and a quarter of one. NIOSH 98-126. */
+const EIGHT_HOURS = 85;
+const QUARTER_HOUR = 100;
+
+function Loudest() {
+  const loudest = useValue<number>('receive.loudest');
+  const verdict =
+    loudest === null
+      ? undefined
+      : loudest > QUARTER_HOUR
+        ? ({ of: 'fails', says: 'it would hurt' } as const)
+        : loudest > EIGHT_HOURS
+          ? ({ of: 'close', says: 'not for hours on end' } as const)
+          : ({ of: 'holds', says: 'no harm to the ear' } as const);
+  return <Result of="receive.loudest" size="main" verdict={verdict} />;
 }
 
 function Ear() {

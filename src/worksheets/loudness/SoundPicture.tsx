@@ -11,7 +11,7 @@ interface LoudnessRow {
 }
 
 /** Reports with a name of their own in the picture. */
-const named: readonly string[] = ['S3', 'S5', 'S7', 'S9', 'S9 + 20 dB', 'S9 + 40 dB'];
+const named: readonly string[] = ['S3', 'S5', 'S7', 'S9'];
 
 /** Eight hours a day of it do no lasting harm; twice the power halves the time. NIOSH 98-126. */
 const EIGHT_HOURS = 85;
@@ -63,7 +63,7 @@ function drawn(rows: readonly LoudnessRow[], noise: number, loudest: number): Cu
       unit: 'dB',
     },
     flats: [
-      { at: EIGHT_HOURS, label: 'eight hours a day at most', end: 'right' },
+      { at: EIGHT_HOURS, label: 'eight hours a day at most', end: 'left' },
       { at: noise, label: 'noise', end: 'right' },
     ],
     points: rows

@@ -3,6 +3,7 @@ import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
 import { Entry } from '../bound/Entry.tsx';
+import { NoiseHeard } from '../bound/NoiseHeard.tsx';
 import { Result } from '../bound/Result.tsx';
 
 /** Who sets the limit, the receiver or the band, and by how much. */
@@ -40,6 +41,10 @@ export function Limit() {
         <Result of="receive.attenuator" none="none to spare" />
         <Result of="receive.external" />
       </Figures>
+      <Fields>
+        <Entry of="bench.noiseRiseRead" />
+      </Fields>
+      <NoiseHeard />
       <Fields>
         <Entry of="receive.frontLoss" />
         <Entry of="receive.throughNetwork" form="row" />

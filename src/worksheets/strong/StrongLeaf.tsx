@@ -14,6 +14,7 @@ import { PairPicture } from './PairPicture.tsx';
 
 /** What strong stations do to the receiver: products, blocking, and ways past the filter. */
 export function StrongLeaf() {
+  const converts = useValue<string>('plan.scheme') === 'conversion';
   return (
     <SheetFrame
       stage="strong"
@@ -41,14 +42,14 @@ export function StrongLeaf() {
           </Note>
         }
       >
-        <Rows of="strong.blocks" />
+        <Rows of="strong.blocks" caption="Intercepts, block by block" />
         <Figures>
           <Result of="strong.interceptOutside" />
           <Result of="strong.interceptInside" />
         </Figures>
         <Fields>
           <Entry of="strong.filterIntercept" />
-          <Entry of="strong.mixerIntercept" />
+          {converts && <Entry of="strong.mixerIntercept" />}
           <Entry of="strong.detectorIntercept" />
         </Fields>
       </Section>

@@ -53,6 +53,24 @@ export const benchFields = declare({
       help: 'Over 70 %: the power is read wrong. Under 30 %: mismatch, loss or oscillation.',
     }),
     dcMeans: words({ label: 'What that means', help: 'And where to look.' }),
+    riseMeans: words({
+      label: 'What the rise of noise says',
+      help: 'The rise that was read against the one to expect here.',
+    }),
+    noiseFigureRead: quantity({
+      label: 'Noise figure that would fit',
+      symbol: 'NF_read',
+      unit: 'dB',
+      digits: 2,
+      help: 'If the place is as noisy as its kind is in the middle. Blank where none would.',
+    }),
+    moreLoss: quantity({
+      label: 'Loss that would explain it',
+      symbol: 'L_more',
+      unit: 'dB',
+      digits: 2,
+      help: 'Before the first amplifier, beyond what the design has; negative where the receiver seems better than designed.',
+    }),
     outputVpp: quantity({
       label: 'Output measured, as voltage',
       symbol: 'V_out',

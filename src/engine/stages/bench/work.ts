@@ -6,6 +6,7 @@ import { dcMeans } from './dcMeans.ts';
 import { classBCeiling, dcSanity } from './dcSanity.ts';
 import type { benchFields } from './fields.ts';
 import { worstOf } from './judge.ts';
+import { noiseFigureOf, riseMeans } from './noiseHeard.ts';
 import type { Group } from './point.ts';
 import { type PointRow, pointRow } from './pointRow.ts';
 import { pointsOf } from './points.ts';
@@ -36,6 +37,7 @@ export function workBench(seen: BenchSeen): Work<typeof benchFields> {
       overall: worstOf([...verdicts, direct.dcVerdict]),
       summary: summary(verdicts, all),
       ...direct,
+      ...riseFigures(seen),
       outputVpp:
         seen.outputRead === null ? null : voltsOfWatts(seen.outputRead, 'Vpp', seen.dummyLoad),
       outputLevel: seen.outputRead === null ? null : dbmOfWatts(seen.outputRead),
@@ -43,7 +45,7 @@ export function workBench(seen: BenchSeen): Work<typeof benchFields> {
       cautions: cautions(scope.scopeLoss),
     },
     problems: scopeProblems(seen, scope.scopeLoss),
-    origins: { outputVpp: 'measured', outputLevel: 'measured' },
+    origins: { outputVpp: 'measured', outputLevel: 'measured', noiseFigureRead: 'measured' },
   };
 }
 
@@ -68,6 +70,20 @@ function directFigures(
       volts === null || seen.saturation === null || seen.saturation >= volts
         ? null
         : classBCeiling(volts, seen.saturation),
+  };
+}
+
+/** What the rise of noise that was heard says of the receiver. */
+function riseFigures(seen: BenchSeen): Pick<Results, 'riseMeans' | 'noiseFigureRead' | 'moreLoss'> {
+  const { noiseRiseRead: read, noiseRise, noiseFigure, external, place } = seen;
+  if (read === null || noiseRise === null || external === null || place === null) {
+    return { riseMeans: null, noiseFigureRead: null, moreLoss: null };
+  }
+  const fits = noiseFigureOf(read, external);
+  return {
+    riseMeans: riseMeans(read, noiseRise, place),
+    noiseFigureRead: fits,
+    moreLoss: fits === null || noiseFigure === null ? null : fits - noiseFigure,
   };
 }
 

@@ -1,6 +1,8 @@
+import type { NoiseClassKey } from '../../data/noiseClasses.ts';
 import type { Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { TOO_GOOD, TOO_POOR, USUAL } from './dcSanity.ts';
 import type { benchFields } from './fields.ts';
+import { spreadOf } from './noiseHeard.ts';
 import { pointWorkings } from './pointWorkings.ts';
 import { TIMES_ONE_BANDWIDTH } from './scopeError.ts';
 
@@ -69,6 +71,35 @@ export const benchWorkings: StageWorkings<typeof benchFields> = {
     rule: 'Over 70 % the reading is wrong; under 30 % something is.',
     where: { eta: 'bench.dcRatio' },
     source: practice,
+  },
+  riseMeans: (look) => {
+    const { upper, lower } = spreadOf(
+      (look('receive.place') as NoiseClassKey | null) ?? 'residential',
+    );
+    return {
+      says: 'Within the deciles of the place it is as it should be.',
+      rule: 'More than the upper decile over, or the lower one under, points to something.',
+      where: {
+        R_read: 'bench.noiseRiseRead',
+        R_N: 'receive.noiseRise',
+        D_u: { value: upper, unit: 'dB', says: 'upper decile' },
+        D_l: { value: lower, unit: 'dB', says: 'lower decile' },
+      },
+      source: 'ITU-R P.372, deciles of man-made noise',
+    };
+  },
+  noiseFigureRead: {
+    says: 'The rise solved for the receiver’s noise figure.',
+    formula: '10 * log10((10^(F_am / 10) - 1) / (10^(R_read / 10) - 1))',
+    where: { F_am: 'receive.external', R_read: 'bench.noiseRiseRead' },
+    source: 'closed form: r = (fa + F − 1)/F',
+    assumes: 'The place is as noisy as the middle of its kind.',
+  },
+  moreLoss: {
+    says: 'A loss in front adds to the noise figure decibel for decibel.',
+    formula: 'NF_read - NF',
+    where: { NF_read: 'bench.noiseFigureRead', NF: 'receive.noiseFigure' },
+    source: 'H. T. Friis, Noise figures of radio receivers, Proc. IRE 32, 1944, p. 419',
   },
   outputVpp: {
     says: 'A sine of power P in R swings √2 times its rms value each way.',
