@@ -33,7 +33,7 @@ test.each(stages.map((s) => [s.fields.title, s.fields] as const))(
 );
 
 /** A field of another leaf may be quoted too, but an address must lead to where it can be seen. */
-test.each(['transmit', 'windings'])(
+test.each(['transmit', 'windings', 'receive'])(
   '%s: every field stands on the leaf that its address opens',
   (of) => {
     const fields = stages.find((s) => s.fields.key === of)?.fields;
