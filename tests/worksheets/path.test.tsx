@@ -1,4 +1,4 @@
-import { cleanup, screen } from '@testing-library/react';
+import { cleanup, screen, within } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { openSheet } from './sheet.tsx';
 
@@ -14,6 +14,7 @@ test('in free space twice the distance costs 6 dB', async () => {
   const { user, field, container } = openSheet('path');
   await user.selectOptions(field('path.route'), 'lineOfSight');
   const loss = () => Number(/Spreading.*?([\d.]+)\sdB/.exec(container.textContent ?? '')?.[1]);
+  await user.clear(field('path.distance'));
   await user.type(field('path.distance'), '5k');
   const near = loss();
   await user.clear(field('path.distance'));
@@ -27,6 +28,40 @@ test('beyond the horizon nothing arrives, and the sheet says what would help', a
   await user.selectOptions(field('path.route'), 'lineOfSight');
   expect(container.querySelector('.figure--main')?.textContent).toContain('nothing arrives');
   expect(screen.getByText(/beyond the radio horizon/)).toBeTruthy();
+});
+
+test('the sum is read line by line, out and back, and each figure opens its workings', async () => {
+  const { user } = openSheet('path');
+  const table = screen.getByRole('table', { name: 'The sum, line by line' });
+  const lines = within(table)
+    .getAllByRole('rowheader')
+    .map((head) => head.textContent);
+  expect(lines[0]).toBe('The rig’s power');
+  expect(lines.slice(-2)).toEqual(['Noise there', 'Signal over noise']);
+  await user.click(within(table).getAllByTitle('Show the workings')[0] as HTMLElement);
+  expect(
+    await screen.findByText(/All lines down to this one together/, {}, { timeout: 10_000 }),
+  ).toBeTruthy();
+  await user.click(screen.getByText('The way back, line by line', { selector: 'summary' }));
+  expect(screen.getByRole('table', { name: 'The way back, line by line' })).toBeTruthy();
+});
+
+test('a noisier place there is heard less well there, and hears no worse', async () => {
+  const { user, field, container } = openSheet('path');
+  // ITU-R P.372 (second-hand): city over rural 76.8 − 67.2 = 9.6 dB; shown to tenths.
+  const figure = (label: string) => {
+    const found = [...container.querySelectorAll('.figure')].find((one) =>
+      one.textContent?.startsWith(label),
+    );
+    return Number(/([−\d.]+)\sdB/.exec(found?.textContent ?? '')?.[1]?.replace('−', '-'));
+  };
+  const [there, here] = [
+    figure('Noise from outside there'),
+    figure('They stand over the noise by'),
+  ];
+  await user.selectOptions(field('path.farPlace'), 'city');
+  expect(figure('Noise from outside there') - there).toBeCloseTo(9.6, 1);
+  expect(figure('They stand over the noise by')).toBe(here);
 });
 
 test('keeps a wrong entry and says the range beside it', async () => {

@@ -14,8 +14,8 @@ export function Hatch() {
       >
         <path className="chart__hatch" d="M0 0v7" />
       </pattern>
-      <pattern id="dots" width="5" height="5" patternUnits="userSpaceOnUse">
-        <circle className="chart__dot" cx="2.5" cy="2.5" r="1" />
+      <pattern id="dots" width="6" height="6" patternUnits="userSpaceOnUse">
+        <circle className="chart__dot" cx="3" cy="3" r="1.1" />
       </pattern>
     </defs>
   );
