@@ -32,7 +32,10 @@ export function Limit() {
       <Entry of="receive.place" form="list" />
       <Fields>
         <Entry of="receive.atmospheric" />
+        <Entry of="receive.frontLoss" />
+        <Entry of="bench.noiseRiseRead" />
       </Fields>
+      <Entry of="receive.throughNetwork" form="row" />
       <Figures>
         <Result of="receive.noiseRise" />
         <Result of="receive.bandNoise" />
@@ -41,14 +44,7 @@ export function Limit() {
         <Result of="receive.attenuator" none="none to spare" />
         <Result of="receive.external" />
       </Figures>
-      <Fields>
-        <Entry of="bench.noiseRiseRead" />
-      </Fields>
       <NoiseHeard />
-      <Fields>
-        <Entry of="receive.frontLoss" />
-        <Entry of="receive.throughNetwork" form="row" />
-      </Fields>
       <Figures>
         <Result of="receive.weakest" />
         <Result of="receive.weakestUnits" />
