@@ -11,7 +11,6 @@ export function Losses() {
   return (
     <>
       <Section
-        title="The sum"
         margin={
           <Note title="Read it downwards">
             <p>
