@@ -13,11 +13,28 @@ export interface WorkingKey {
 /** The stage with a key. */
 export const stageOf = (key: string): Stage | undefined => stages.find((s) => s.fields.key === key);
 
-/** The workings of a leaf for the board, in order: one for each result on it that has a value. */
+/**
+ * The workings of a leaf for the board: one for each result on it that has a value. Sums come in
+ * their order, what is only said in words behind them.
+ */
 export function workingsOf(worked: Worked, leaf: string): readonly WorkingKey[] {
-  return [...guestsOf(leaf), stageOfLeaf(leaf)].flatMap((key) =>
+  const all = [...guestsOf(leaf), stageOfLeaf(leaf)].flatMap((key) =>
     workingsOfStage(worked, key).filter(({ path }) => leafOf(path) === leaf),
   );
+  return [...all.filter(({ path }) => isSum(path)), ...all.filter(({ path }) => !isSum(path))];
+}
+
+const isSum = (path: string): boolean => {
+  const kind = fieldOf(path)?.kind;
+  return kind !== 'words' && kind !== 'choice';
+};
+
+/** The field of a result, or of a column of it. */
+function fieldOf(path: string) {
+  const [key = '', name = '', part = ''] = path.split('.');
+  const field = stageOf(key)?.fields.results[name];
+  if (field?.kind === 'table') return field.columns[part];
+  return field?.kind === 'curve' ? field.of[part] : field;
 }
 
 function workingsOfStage(worked: Worked, key: string): readonly WorkingKey[] {

@@ -2,6 +2,7 @@
  *  bag, derived, or guessed. */
 export const quartzReads = {
   nominal: 'plan.nominal?',
+  filterFrequency: 'plan.filterFrequency?',
   marking: 'plan.marking?',
   holder: 'quartz.holder',
   fs: 'quartz.fsGiven?',

@@ -53,7 +53,7 @@ export function workQuartz(seen: QuartzSeen): Work<typeof quartzFields> {
       ring: qu / (Math.PI * fs),
       whence: whence(ways, from, seen.method),
     },
-    problems: cautions({ ...given, nominal: seen.nominal }, values, ways),
+    problems: cautions({ ...given, works: seen.filterFrequency }, values, ways),
     origins: {
       fs: originOf(ways.fs, from.fs),
       lm: originOf(ways.lm, from.lm),
@@ -160,7 +160,7 @@ const hertz = (f: number) => format(f, 'Hz', 7);
 
 /** What can be worked with, but should be looked at. */
 function cautions(
-  given: Given & { nominal: number | null },
+  given: Given & { works: number | null },
   { fs, qu }: { fs: number; qu: number },
   ways: { [K in keyof Given]: string },
 ): Problem[] {
@@ -173,12 +173,12 @@ function cautions(
       try: 'Measure one crystal of the bag before buying capacitors.',
     });
   }
-  if (given.nominal !== null && Math.abs(fs / given.nominal - 1) > 0.005) {
+  if (given.works !== null && Math.abs(fs / given.works - 1) > 0.005) {
     problems.push({
       field: 'quartz.fsGiven',
       weight: 'warns',
-      says: `fs lies ${format(Math.abs(fs - given.nominal), 'Hz', 3)} from the frequency on the Plan.`,
-      try: 'In a rig without conversion the crystals are on the operating frequency.',
+      says: `fs lies ${format(Math.abs(fs - given.works), 'Hz', 3)} from the frequency on the Plan.`,
+      try: 'The crystals are where the filter works: on the operating frequency, or in a rig that converts on their marking.',
     });
   }
   if (qu < 10_000) {
