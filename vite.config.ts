@@ -16,14 +16,27 @@ export default defineConfig({
   preview: { host: '127.0.0.1', port: 4173, open: desktop && !process.env.CI },
   test: {
     reporters: ['default', './tests/closing-line.ts'],
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,
         test: {
           name: 'engine',
           environment: 'node',
-          include: ['tests/{laws,reference,properties,paper,store}/**/*.test.ts'],
+          include: ['tests/{laws,reference,properties,paper}/**/*.test.ts'],
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+          testTimeout: 60_000,
+          // The engine keeps nothing between two calls, so one file may go on with the modules that
+          // the last has read: to read the whole graph for each takes longer than most of the tests.
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'store',
+          environment: 'node',
+          include: ['tests/store/**/*.test.ts'],
           testTimeout: 60_000,
         },
       },
@@ -44,7 +57,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 180_000,
-          fileParallelism: false,
+          globalSetup: 'tests/browser/servedToAll.ts',
         },
       },
     ],

@@ -1,26 +1,21 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { launch } from './chromium.ts';
-import { serve } from './served.ts';
 import { openSheet, visit } from './visitor.ts';
 
 let browser: Browser;
-let served: Awaited<ReturnType<typeof serve>>;
+const address = inject('address');
 
 beforeAll(async () => {
-  [browser, served] = await Promise.all([
-    // The browser's own make-believe microphone: it beeps.
-    launch(
-      '--use-fake-device-for-media-stream',
-      '--use-fake-ui-for-media-stream',
-      '--autoplay-policy=no-user-gesture-required',
-    ),
-    serve(),
-  ]);
+  // The browser's own make-believe microphone: it beeps.
+  browser = await launch(
+    '--use-fake-device-for-media-stream',
+    '--use-fake-ui-for-media-stream',
+    '--autoplay-policy=no-user-gesture-required',
+  );
 });
 afterAll(async () => {
   await browser?.close();
-  await served?.stop();
 });
 
 const made = (page: Page) =>
@@ -50,7 +45,7 @@ function wave(): Buffer {
 
 describe('listening', () => {
   test('it plays, goes on while the filter is changed, and stops', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address, {
+    const { page, complaints, leave } = await visit(browser, address, {
       viewport: { width: 1280, height: 900 },
     });
     await openSheet(page, 'hear', 'Path');
@@ -76,7 +71,7 @@ describe('listening', () => {
   });
 
   test('a sound file and the microphone are heard instead, and nothing is kept or sent', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address, {
+    const { page, complaints, leave } = await visit(browser, address, {
       viewport: { width: 390, height: 844 },
       permissions: ['microphone'],
     });
@@ -98,9 +93,9 @@ describe('listening', () => {
     await made(page);
     const kept = await page.evaluate(() => JSON.stringify({ ...localStorage }));
     expect(kept).not.toMatch(/tone\.wav|your own voice/);
-    expect(
-      asked.filter((url) => !url.startsWith(served.address) && !/^(data|blob):/.test(url)),
-    ).toEqual([]);
+    expect(asked.filter((url) => !url.startsWith(address) && !/^(data|blob):/.test(url))).toEqual(
+      [],
+    );
     expect(complaints).toEqual([]);
     await leave();
   });

@@ -1,24 +1,22 @@
 import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { launch } from './chromium.ts';
-import { serve } from './served.ts';
 import { openSheet, visit } from './visitor.ts';
 
 let browser: Browser;
-let served: Awaited<ReturnType<typeof serve>>;
+const address = inject('address');
 
 beforeAll(async () => {
-  [browser, served] = await Promise.all([launch(), serve()]);
+  browser = await launch();
 });
 afterAll(async () => {
   await browser?.close();
-  await served?.stop();
 });
 
 describe('taking things away', () => {
   test('a chart of a dark page is saved on white paper, whole in itself', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address, {
+    const { page, complaints, leave } = await visit(browser, address, {
       colorScheme: 'dark',
     });
     await openSheet(page, 'filter', 'Filter');

@@ -1,20 +1,18 @@
 import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { exampleSweeps } from '../../src/engine/rig/exampleSweeps.ts';
 import { launch } from './chromium.ts';
-import { serve } from './served.ts';
 import { openSheet, visit } from './visitor.ts';
 
 let browser: Browser;
-let served: Awaited<ReturnType<typeof serve>>;
+const address = inject('address');
 
 beforeAll(async () => {
-  [browser, served] = await Promise.all([launch(), serve()]);
+  browser = await launch();
 });
 afterAll(async () => {
   await browser?.close();
-  await served?.stop();
 });
 
 const widths = [
@@ -24,7 +22,7 @@ const widths = [
 
 describe.each(widths)('from a bag of crystals to a filter, at a %s', (_, options) => {
   test('a sweep file is read, fitted, and its figures are handed on to Quartz', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address, options);
+    const { page, complaints, leave } = await visit(browser, address, options);
     await page.getByRole('button', { name: 'New rig' }).first().click();
     await page.locator('[id="plan.marking"]').fill('7.2M');
     await openSheet(page, 'sweep', 'Quartz');
@@ -47,7 +45,7 @@ describe.each(widths)('from a bag of crystals to a filter, at a %s', (_, options
   });
 
   test('crystals are chosen from the bag in a worker, taken, and the filter is made of them', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address, options);
+    const { page, complaints, leave } = await visit(browser, address, options);
     await openSheet(page, 'bag', 'Quartz');
     await page
       .getByRole('button', { name: /choose/i })
@@ -64,7 +62,7 @@ describe.each(widths)('from a bag of crystals to a filter, at a %s', (_, options
   });
 
   test('ten thousand builds come back from the workers, and can be stopped', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address, options);
+    const { page, complaints, leave } = await visit(browser, address, options);
     await openSheet(page, 'yield', 'Filter');
     await page.locator('[id="yield.widthLeast"]').fill('2300');
     await page.locator('.errand[data-standing="fresh"]').waitFor({ timeout: 60_000 });
@@ -79,7 +77,7 @@ describe.each(widths)('from a bag of crystals to a filter, at a %s', (_, options
 
 describe('taken away', () => {
   test('netlist, Touchstone file and response are saved, and hold what they should', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address);
+    const { page, complaints, leave } = await visit(browser, address);
     await openSheet(page, 'filter', 'Filter');
     const save = async (name: string | RegExp) => {
       const [download] = await Promise.all([
@@ -104,7 +102,7 @@ describe('taken away', () => {
   });
 
   test('a chart is saved as a drawing and as points', async () => {
-    const { page, complaints, leave } = await visit(browser, served.address);
+    const { page, complaints, leave } = await visit(browser, address);
     await openSheet(page, 'filter', 'Filter');
     const fold = page.locator('summary', { hasText: 'Save this picture' }).first();
     await fold.click();

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { rm } from 'node:fs/promises';
 import { build, type PreviewServer, preview } from 'vite';
 
 /** Builds the page into a folder of its own and serves it; answers the address and a way to stop. */
@@ -12,5 +13,11 @@ export async function serve(): Promise<{ address: string; stop: () => Promise<vo
   });
   const address = server.resolvedUrls?.local[0];
   if (!address) throw new Error('the page is served nowhere');
-  return { address, stop: () => server.close() };
+  return {
+    address,
+    async stop() {
+      await server.close();
+      await rm(outDir, { recursive: true, force: true });
+    },
+  };
 }

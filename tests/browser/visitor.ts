@@ -44,19 +44,33 @@ export async function openSheet(page: Page, key: string, title: string): Promise
   }, `#${key}`);
 }
 
+interface Axe {
+  readonly run: (how: {
+    readonly resultTypes: readonly string[];
+    readonly runOnly?: readonly string[];
+  }) => Promise<{ violations: Fault[] }>;
+}
+
 interface Fault {
   readonly id: string;
   readonly impact: string | null;
   readonly nodes: readonly { readonly html: string }[];
 }
 
-/** Serious and critical faults that axe finds on the page as it stands. */
-export async function seriousFaults(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  const faults = await page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run: () => Promise<{ violations: Fault[] }> } };
-    return (await axe.run()).violations;
-  });
+/**
+ * Serious and critical faults that axe finds on the page as it stands.
+ *
+ * @param rules the rules to look at, by axe's names; all of them if none is named
+ */
+export async function seriousFaults(page: Page, rules: readonly string[] = []): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeSource);
+  const faults = await page.evaluate(
+    async (only) => {
+      const { axe } = window as unknown as { axe: Axe };
+      return (await axe.run({ resultTypes: ['violations'], ...only })).violations;
+    },
+    rules.length > 0 ? { runOnly: [...rules] } : {},
+  );
   return faults
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
     .flatMap(({ id, nodes }) =>
