@@ -152,7 +152,7 @@ describe('in the rig', () => {
   });
 
   test('an SWR typed on coax says nothing of a line of another impedance', () => {
-    const value = valuesOf({ 'feed.line': 'rg58', 'feed.swr': '3' });
+    const value = valuesOf({ 'antenna.kind': 'known', 'feed.line': 'rg58', 'feed.swr': '3' });
     const rows = value('feed.kinds') as readonly { line: string; swr: number | null }[];
     const swr = Object.fromEntries(rows.map((row) => [row.line, row.swr]));
     expect(swr.rg213).toBe(3);
