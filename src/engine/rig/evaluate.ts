@@ -3,7 +3,7 @@ import { noResults, type Problem, type Stage } from '../fields/stage.ts';
 import type { Entry, Rig } from './document.ts';
 import { enter, type Reader } from './enter.ts';
 import { keep } from './keep.ts';
-import { valueAt, type Worked, type WorkedInput, type WorkedStage } from './worked.ts';
+import type { Worked, WorkedInput, WorkedStage } from './worked.ts';
 
 /** Works a rig; called again, it runs only the stages that a change can reach. */
 export type Evaluate = (rig: Rig) => Worked;
@@ -11,6 +11,26 @@ export type Evaluate = (rig: Rig) => Worked;
 interface Slot {
   readonly picked: readonly unknown[];
   readonly worked: WorkedStage;
+}
+
+/** A field that a stage reads, looked up once and for all. */
+interface Read {
+  readonly name: string;
+  readonly path: string;
+  readonly owner: string;
+  readonly part: string;
+  /** The stage can do without it. */
+  readonly blank: boolean;
+  readonly isInput: boolean;
+  /** A reading not understood is one not taken: nothing stands in for it, and the rest goes on. */
+  readonly isReading: boolean;
+}
+
+/** A stage, what it reads, and the paths of its own inputs. */
+interface Plan {
+  readonly stage: Stage;
+  readonly reads: readonly Read[];
+  readonly own: readonly string[];
 }
 
 interface EntrySlot {
@@ -43,7 +63,9 @@ export function createEvaluator(
         old && old.entry === entry && old.across === across
           ? old.input
           : keep(old?.input, enter(path, field, entry, across, read));
-      entries.set(path, { entry, across, input });
+      if (old?.input !== input || old.entry !== entry || old.across !== across) {
+        entries.set(path, { entry, across, input });
+      }
       inputs[path] = input;
       return input;
     };
@@ -62,25 +84,24 @@ export function createEvaluator(
     }
   }
 
+  const plans = stages.map((stage) => planOf(stage, fieldsByPath));
+
   return (rig) => {
     const inputs = understand(rig);
     const workedStages: Record<string, WorkedStage> = {};
     const worked: Worked = { inputs, stages: workedStages };
-    for (const stage of stages) {
-      const key = stage.fields.key;
-      const picked = Object.values(stage.reads).map((path) =>
-        pick(worked, path, fieldsByPath.get(bare(path))),
-      );
-      const own = Object.keys(stage.fields.inputs).map((k) => inputs[`${key}.${k}`]);
-      const memory = [...picked, ...own.map((input) => input?.problem)];
+    for (const plan of plans) {
+      const { key } = plan.stage.fields;
+      const memory: unknown[] = [];
+      for (const read of plan.reads) memory.push(pick(worked, read));
+      for (const path of plan.own) memory.push(inputs[path]?.problem);
       const slot = slots.get(key);
       // What a waiting stage says depends on its root, which is none of its picks: said anew each time.
       if (slot && slot.worked.waitsFor === null && sameList(slot.picked, memory)) {
         workedStages[key] = slot.worked;
         continue;
       }
-      const fresh = run(stage, worked, picked, own, () => ran(key));
-      const stageWorked = settle(slot?.worked, fresh);
+      const stageWorked = settle(slot?.worked, run(plan, worked, memory, ran));
       slots.set(key, { picked: memory, worked: stageWorked });
       workedStages[key] = stageWorked;
     }
@@ -88,14 +109,36 @@ export function createEvaluator(
   };
 }
 
+function planOf(stage: Stage, fieldsByPath: ReadonlyMap<string, InputField>): Plan {
+  const { key, inputs } = stage.fields;
+  return {
+    stage,
+    reads: Object.entries(stage.reads).map(([name, readPath]) => {
+      const path = bare(readPath);
+      const [owner = '', part = ''] = path.split('.');
+      const field = fieldsByPath.get(path);
+      return {
+        name,
+        path,
+        owner,
+        part,
+        blank: path !== readPath,
+        isInput: field !== undefined,
+        isReading: field?.kind === 'quantity' && field.reading === true,
+      };
+    }),
+    own: Object.keys(inputs).map((name) => `${key}.${name}`),
+  };
+}
+
 /** Marks a value that was typed but cannot be used. */
 const WRONG = Symbol('wrong');
 
-function pick(worked: Worked, readPath: string, field: InputField | undefined): unknown {
-  const path = bare(readPath);
-  if (!worked.inputs[path]?.wrong) return valueAt(worked, path);
-  // A reading not understood is one not taken: nothing stands in for it, and the rest goes on.
-  return field?.kind === 'quantity' && field.reading ? null : WRONG;
+function pick(worked: Worked, { path, owner, part, isInput, isReading }: Read): unknown {
+  if (!isInput) return worked.stages[owner]?.results[part] ?? null;
+  const input = worked.inputs[path];
+  if (!input?.wrong) return input?.value ?? null;
+  return isReading ? null : WRONG;
 }
 
 const bare = (readPath: string) => (readPath.endsWith('?') ? readPath.slice(0, -1) : readPath);
@@ -110,30 +153,33 @@ function acrossOf(
   return typeof value === 'number' ? value : undefined;
 }
 
-/** Runs a stage, or says what it waits for. */
+/** Runs a stage with what was picked for it, or says what it waits for. */
 function run(
-  stage: Stage,
+  { stage, reads, own }: Plan,
   worked: Worked,
   picked: readonly unknown[],
-  own: readonly (WorkedInput | undefined)[],
-  ran: () => void,
+  ran: (key: string) => void,
 ): WorkedStage {
-  const key = stage.fields.key;
-  const entryProblems = own.flatMap((input) => (input?.problem ? [input.problem] : []));
-  const paths = Object.values(stage.reads);
-  const missing = paths.find(
-    (p, i) => picked[i] === WRONG || (picked[i] === null && p !== `${bare(p)}?`),
-  );
-  if (missing !== undefined) {
-    return {
-      key,
-      results: noResults(stage.fields),
-      origins: {},
-      ...wait(worked, key, bare(missing), entryProblems),
-    };
+  const { key } = stage.fields;
+  const entryProblems: Problem[] = [];
+  for (const path of own) {
+    const problem = worked.inputs[path]?.problem;
+    if (problem) entryProblems.push(problem);
   }
-  ran();
-  const seen = Object.fromEntries(Object.keys(stage.reads).map((name, i) => [name, picked[i]]));
+  const seen: Record<string, unknown> = {};
+  for (const [i, { name, path, blank }] of reads.entries()) {
+    const value = picked[i];
+    if (value === WRONG || (value === null && !blank)) {
+      return {
+        key,
+        results: noResults(stage.fields),
+        origins: {},
+        ...wait(worked, key, path, entryProblems),
+      };
+    }
+    seen[name] = value;
+  }
+  ran(key);
   const { results, problems, origins } = stage.work(seen);
   return {
     key,
@@ -182,12 +228,15 @@ const titleCase = (key: string) => key.charAt(0).toUpperCase() + key.slice(1);
 /** Keeps the old objects wherever the new ones are equal. */
 function settle(old: WorkedStage | undefined, fresh: WorkedStage): WorkedStage {
   if (!old) return fresh;
-  const results = Object.fromEntries(
-    Object.entries(fresh.results).map(([k, v]) => [k, keep(old.results[k], v)]),
-  );
+  const results: Record<string, unknown> = {};
+  for (const [name, value] of Object.entries(fresh.results)) {
+    results[name] = keep(old.results[name], value);
+  }
   return keep(old, { ...fresh, results });
 }
 
 function sameList(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((v, i) => Object.is(v, b[i]));
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i += 1) if (!Object.is(a[i], b[i])) return false;
+  return true;
 }

@@ -13,7 +13,9 @@ function same(a: unknown, b: unknown): boolean {
   const left = a as Record<string, unknown>;
   const right = b as Record<string, unknown>;
   const keys = Object.keys(left);
-  return keys.length === Object.keys(right).length && keys.every((k) => same(left[k], right[k]));
+  if (keys.length !== Object.keys(right).length) return false;
+  for (const key of keys) if (!same(left[key], right[key])) return false;
+  return true;
 }
 
 function sameArray(a: Float64Array, b: Float64Array): boolean {
