@@ -56,9 +56,9 @@ function usePicture(): CurveChartProps | null {
       flats: [{ at: gain, label: 'volume full up', end: 'right' }],
       bands: [{ from, to: noise, kind: 'unwanted' }],
       uprights: [
-        { at: floor, label: `own noise, ${format(floor, 'dBm', 3)}`, kind: 'rule' },
-        { at: band, label: `band noise, ${format(band, 'dBm', 3)}`, kind: 'rule' },
-        { at: weakest, label: `weakest signal, ${format(weakest, 'dBm', 3)}`, kind: 'live' },
+        { at: floor, label: 'own noise', kind: 'rule' },
+        { at: band, label: 'band noise', kind: 'rule' },
+        { at: weakest, label: 'weakest signal', kind: 'live' },
       ],
       points: rows
         .filter((row) => named.includes(row.report))

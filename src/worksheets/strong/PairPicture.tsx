@@ -74,10 +74,7 @@ function drawn({ intercept, product, over, pair, floor, harmless }: Given): Curv
       { at: noise, label: 'all the noise', end: 'left' },
       { at: floor, label: 'the receiver’s own', end: 'left' },
     ],
-    uprights:
-      pair >= FROM && pair <= TO
-        ? [{ at: pair, label: `these two, ${format(pair, 'dBm', 3)}`, kind: 'live' }]
-        : [],
+    uprights: pair >= FROM && pair <= TO ? [{ at: pair, label: 'these two', kind: 'live' }] : [],
     tall: 20,
   };
 }
