@@ -1,10 +1,10 @@
-import type { MathNode } from 'mathjs';
+import type { EvalFunction } from 'mathjs';
 import { math } from '../quantity/expressionMath.ts';
 import type { Unit } from '../quantity/units.ts';
 import { units } from '../quantity/units.ts';
 import type { Term, Unfolded } from './unfold.ts';
 
-const trees = new Map<string, MathNode>();
+const compiled = new Map<string, EvalFunction>();
 
 /** A working reckoned by the formula evaluator alone: what the engine said is not used. */
 export interface Reckoned {
@@ -70,12 +70,12 @@ export function dimensionsOff(unfolded: Unfolded): string | null {
 }
 
 function evaluate(formula: string, scope: Record<string, unknown>): unknown {
-  let tree = trees.get(formula);
-  if (!tree) {
-    tree = math.parse(formula);
-    trees.set(formula, tree);
+  let ready = compiled.get(formula);
+  if (!ready) {
+    ready = math.parse(formula).compile();
+    compiled.set(formula, ready);
   }
-  return tree.compile().evaluate(scope);
+  return ready.evaluate(scope);
 }
 
 const evaluated = (expression: string): unknown => evaluate(expression, {});
