@@ -15,7 +15,7 @@ export function Hatch() {
         <path className="chart__hatch" d="M0 0v7" />
       </pattern>
       <pattern id="dots" width="6" height="6" patternUnits="userSpaceOnUse">
-        <circle className="chart__dot" cx="3" cy="3" r="1.1" />
+        <circle className="map__dot" cx="3" cy="3" r="1.1" />
       </pattern>
     </defs>
   );

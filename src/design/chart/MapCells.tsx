@@ -5,6 +5,8 @@ import { type Scales, useScales } from './useScales.ts';
 /** Size of a figure in a cell, em, and the room that the widest of them wants. */
 const FIGURE = 0.625;
 const ROOM = { wide: 1.9 * FIGURE, high: 1.15 * FIGURE };
+/** Width of a digit, in its own size. */
+const DIGIT = 0.55;
 
 type Box = { x: number; y: number; width: number; height: number };
 
@@ -48,28 +50,40 @@ const Grid = memo(
       column: Math.max(1, Math.ceil((ROOM.wide * em) / first.width)),
       row: Math.max(1, Math.ceil((ROOM.high * em) / first.height)),
     };
-    return cells.map(({ look, mark }, i) => {
+    const places = cells.map((cell, i) => {
       const place = { column: Math.floor(i / rows), row: i % rows };
-      const at = box(place);
-      const written =
-        mark !== undefined && place.column % every.column === 0 && place.row % every.row === 0;
-      return (
-        // biome-ignore lint/a11y/noStaticElementInteractions: the buttons below the picture do the same
-        <g key={`${place.column}.${place.row}`} onClick={() => onPick(place)}>
-          <rect className={`map__cell map__cell--${look}`} {...at} />
-          {written && (
-            <text
-              className={`map__figure map__figure--${look}`}
-              x={at.x + at.width / 2}
-              y={at.y + at.height / 2}
-              fontSize={FIGURE * em}
-            >
-              {mark}
-            </text>
-          )}
-        </g>
-      );
+      return { ...cell, place, i, at: box(place) };
     });
+    const isWritten = ({ look, mark, place, i, at }: (typeof places)[number]) => {
+      if (mark === undefined || place.column % every.column || place.row % every.row) return false;
+      // One that is wider than its cell must not run into cells of another look.
+      if (mark.length * DIGIT * FIGURE * em <= at.width) return true;
+      return cells[i - rows]?.look === look && cells[i + rows]?.look === look;
+    };
+    return (
+      <>
+        {places.map(({ look, place, at }) => (
+          // biome-ignore lint/a11y/noStaticElementInteractions: the buttons below the picture do the same
+          <rect
+            key={`${place.column}.${place.row}`}
+            className={`map__cell map__cell--${look}`}
+            onClick={() => onPick(place)}
+            {...at}
+          />
+        ))}
+        {places.filter(isWritten).map(({ look, mark, place, at }) => (
+          <text
+            key={`${place.column}.${place.row}`}
+            className={`map__figure map__figure--${look}`}
+            x={at.x + at.width / 2}
+            y={at.y + at.height / 2}
+            fontSize={FIGURE * em}
+          >
+            {mark}
+          </text>
+        ))}
+      </>
+    );
   },
   (a, b) => {
     const [one, other] = [a.box({ column: 1, row: 1 }), b.box({ column: 1, row: 1 })];

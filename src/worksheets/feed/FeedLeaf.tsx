@@ -16,7 +16,7 @@ export function FeedLeaf() {
   return (
     <SheetFrame
       stage="feed"
-      main={<Result of="path.lineHere" size="main" />}
+      main={<Result of={known ? 'path.lineHere' : 'feed.loss'} size="main" />}
       lead={
         known ? (
           <>
