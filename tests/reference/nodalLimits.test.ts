@@ -14,7 +14,7 @@ import {
 import { stabilityScan } from '../../src/engine/circuit/amplifier/stabilityScan.ts';
 import { closeStage, stageFigures } from '../../src/engine/circuit/amplifier/stageFigures.ts';
 import { cardAt } from '../../src/engine/circuit/amplifier/transistorCard.ts';
-import { feedbackAmplifier } from '../../src/engine/circuit/feedbackAmplifier.ts';
+import { feedbackAmplifier } from './feedbackAmplifier.ts';
 import { cards, modelLine } from './nodalCards.ts';
 import { simulateAc, simulateReal, value } from './simulator.ts';
 

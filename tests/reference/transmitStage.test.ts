@@ -1,9 +1,6 @@
 import { expect, test } from 'vitest';
-import {
-  currentGain,
-  feedbackAmplifier,
-  THERMAL_VOLTAGE,
-} from '../../src/engine/circuit/feedbackAmplifier.ts';
+import { currentGain } from '../../src/engine/circuit/currentGain.ts';
+import { feedbackAmplifier, THERMAL_VOLTAGE } from './feedbackAmplifier.ts';
 import { simulateAc, value } from './simulator.ts';
 
 const cases = [

@@ -1,4 +1,4 @@
-import { currentGain } from '../../circuit/feedbackAmplifier.ts';
+import { currentGain } from '../../circuit/currentGain.ts';
 import { transistors } from '../../data/devices.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { finalFigures } from './finalFigures.ts';

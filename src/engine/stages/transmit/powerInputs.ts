@@ -95,7 +95,7 @@ export const powerInputs = {
     default: 20e-3,
     typical: [5e-3, 50e-3],
     digits: 2,
-    help: 'Without drive. A little of it takes the kink out of weak syllables (class AB).',
+    help: 'All transistors together, without drive. A little of it takes the kink out of weak syllables (class AB).',
   }),
   angle: quantity({
     label: 'Conduction angle wanted',

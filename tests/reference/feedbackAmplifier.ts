@@ -40,17 +40,6 @@ export const THERMAL_VOLTAGE = (1.380649e-23 * 300) / 1.602176634e-19;
 const SHOT_PER_VOLT = 1.602176634e-19 / (2 * 1.380649e-23 * 290);
 
 /**
- * Size of a transistor's current gain at a frequency: hFE/√(1 + (hFE·f/fT)²).
- *
- * @param hfe current gain for direct current, 1
- * @param ft transition frequency, Hz
- * @param frequency Hz
- */
-export function currentGain(hfe: number, ft: number, frequency: number): number {
-  return hfe / Math.hypot(1, (hfe * frequency) / ft);
-}
-
-/**
  * Gain, resistances and noise of a degenerated common-emitter stage with shunt feedback: the half
  * of a two-way amplifier. Hybrid-pi with rπ, gm and rbb', solved on its two nodes in closed form.
  *
