@@ -1,7 +1,4 @@
-/**
- * The hatching for what is not wanted or not allowed, and dots for what is barely there; one for
- * the page is enough, any copy does.
- */
+/** The hatching for what is not wanted or not allowed; one for the page is enough, any copy does. */
 export function Hatch() {
   return (
     <defs>
@@ -13,9 +10,6 @@ export function Hatch() {
         patternTransform="rotate(45)"
       >
         <path className="chart__hatch" d="M0 0v7" />
-      </pattern>
-      <pattern id="dots" width="6" height="6" patternUnits="userSpaceOnUse">
-        <circle className="map__dot" cx="3" cy="3" r="1.1" />
       </pattern>
     </defs>
   );

@@ -18,6 +18,11 @@ export function MapCells({ of, em }: { of: MapChartProps; em: number }) {
   const box = boxes(s, x.edges, y.edges);
   return (
     <g>
+      <defs>
+        <pattern id="dots" width="6" height="6" patternUnits="userSpaceOnUse">
+          <circle className="map__dot" cx="3" cy="3" r="1.1" />
+        </pattern>
+      </defs>
       <Grid cells={cells} rows={y.edges.length - 1} box={box} onPick={onPick} em={em} />
       <rect className="map__mark" {...box(marked)} />
       <rect className="map__at" {...box(at)} />
