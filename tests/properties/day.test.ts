@@ -75,3 +75,17 @@ test('no E layer at night, and it screens near stations from the high layer by d
   expect(used(0).has('e')).toBe(false);
   expect(used(12).has('e')).toBe(true);
 });
+
+test('the hours counted are those of the distance planned, not of the nearest of the map', () => {
+  const at = (distance: string) => {
+    const day = dayOf(seenOf({ 'antenna.kind': 'dipole', 'path.distance': `${distance} km` }));
+    const row = day.distances.findIndex((d) => Math.abs(d / 1e3 - Number(distance)) < 0.6);
+    const rows = day.distances.length;
+    const open = Array.from(day.hours, (_, h) => (day.grade[h * rows + row] ?? 0) > 0);
+    return [day.hoursOpen, open.filter(Boolean).length];
+  };
+  // 20 km times 500^(14/27) is 501.5 km: on the map itself both are counted alike.
+  const exact = 20 * 500 ** (14 / 27);
+  const [counted, onMap] = at(`${exact}`.slice(0, 12));
+  expect(counted).toBe(onMap);
+});

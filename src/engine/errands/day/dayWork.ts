@@ -46,6 +46,9 @@ export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
   const power = dbmOfWatts(seen.power ?? seen.pep);
   const sent = power - feeds.here - feeds.there;
   const ground = alongGround(seen, distances);
+  const [plannedGround = null] = alongGround(seen, Float64Array.of(seen.distance));
+  const plannedLevels = new Float64Array(HOURS).fill(Number.NEGATIVE_INFINITY);
+  const plannedWays = new Uint8Array(HOURS);
   for (let h = 0; h < HOURS; h += 1) {
     const skies = skiesAt(seen, hours[h] ?? 0);
     for (let d = 0; d < DISTANCES; d += 1) {
@@ -57,16 +60,16 @@ export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
       hops[at] = best.hops;
       for (const term of cellTerms) terms[term][at] = best.terms[term];
     }
+    const there = strongest(seen, seen.distance, skies, plannedGround);
+    plannedLevels[h] = there === null ? Number.NEGATIVE_INFINITY : sent + there.level;
+    plannedWays[h] = there?.way ?? 0;
     yield (h + 1) / HOURS;
   }
   const noise = noisesOf(seen)?.there ?? null;
   const { snr, grade } = understood(seen.bandwidth, noise, received, way);
   const ends = { power, lineHere: feeds.here, lineThere: feeds.there, noise };
-  const planned = nearestIndex(distances, seen.distance);
-  let hoursOpen = 0;
-  for (let h = 0; h < HOURS; h += 1) {
-    if ((grade[h * DISTANCES + planned] ?? 0) > 0) hoursOpen += 1;
-  }
+  const open = understood(seen.bandwidth, noise, plannedLevels, plannedWays).grade;
+  const hoursOpen = open.reduce((count, one) => count + (one > 0 ? 1 : 0), 0);
   return { hours, distances, received, snr, grade, way, hops, terms, ends, hoursOpen, how };
 }
 
@@ -173,14 +176,4 @@ function understood(
     grade[i] = grades.indexOf(speechGrade(density, required));
   });
   return { snr, grade };
-}
-
-/** Index of the distance that lies nearest by ratio. */
-function nearestIndex(distances: Float64Array, wanted: number): number {
-  let best = 0;
-  distances.forEach((d, i) => {
-    const before = distances[best] ?? 1;
-    if (Math.abs(Math.log(d / wanted)) < Math.abs(Math.log(before / wanted))) best = i;
-  });
-  return best;
 }
