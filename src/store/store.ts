@@ -74,8 +74,8 @@ export interface BenchState {
   readonly reader: 'plain' | 'full';
   /** Not saved. */
   readonly notice: Notice | null;
-  /** Not saved: all sheets are on the page, for paper. */
-  readonly printing: boolean;
+  /** Not saved: the leaves of a sheet, or of the whole rig, are on the page, for paper. */
+  readonly printing: 'sheet' | 'rig' | null;
   /** Not saved: path of the result whose workings are open. */
   readonly open: { readonly path: string; readonly index: number } | null;
 
@@ -98,7 +98,7 @@ export interface BenchState {
   setReader(reader: BenchState['reader']): void;
   tell(notice: Notice | null): void;
   openWorking(path: string | null, index?: number): void;
-  setPrinting(printing: boolean): void;
+  setPrinting(printing: 'sheet' | 'rig' | null): void;
 }
 
 const DEEPEST_UNDO = 200;
@@ -129,7 +129,7 @@ export const useBench = create<BenchState>()((set, get) => {
     scheme: 'auto',
     reader: 'plain',
     notice: null,
-    printing: false,
+    printing: null,
     open: null,
 
     say: (path, label, text, from) => change(withEntry(get().rig, path, text, from), label, path),

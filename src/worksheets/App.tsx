@@ -1,6 +1,6 @@
 import { type ComponentType, useEffect } from 'react';
 import { Page } from '../design/Page.tsx';
-import { allLeaves, hasLeaf, sheetOf } from '../engine/rig/leaves.ts';
+import { allLeaves, hasLeaf, leavesOf, sheetOf } from '../engine/rig/leaves.ts';
 import { stages } from '../engine/rig/stages.ts';
 import { useValue } from '../store/hooks.ts';
 import { type SheetKey, useBench } from '../store/store.ts';
@@ -111,7 +111,7 @@ export function App() {
     >
       <Notices />
       {printing ? (
-        allLeaves.map((key) => {
+        (printing === 'rig' ? allLeaves : leavesOf(sheetOf(current))).map((key) => {
           if (!hasLeaf(key, works)) return null;
           const Leaf = sheets[key as SheetKey];
           return Leaf ? <Leaf key={key} /> : null;

@@ -4,6 +4,7 @@ import { fileName, saveBlob } from '../../design/saveBlob.ts';
 import { examples } from '../../engine/rig/examples.ts';
 import { LARGEST_FILE, writeRigFile } from '../../engine/rig/file.ts';
 import { useBench } from '../../store/store.ts';
+import { PrintMenu } from './PrintMenu.tsx';
 
 /** New, open, save, print, and how the page looks. */
 export function Menu() {
@@ -15,7 +16,7 @@ export function Menu() {
   return (
     <>
       <Button onPress={newRig}>New rig</Button>
-      <label className="menu-examples">
+      <label className="menu-choice menu-examples">
         <span className="unseen">Open an example</span>
         <select
           value=""
@@ -49,7 +50,7 @@ export function Menu() {
         }}
       />
       <Button onPress={saveFile}>Save</Button>
-      <Button onPress={printAll}>Print</Button>
+      <PrintMenu />
       <Button
         pressed={projector}
         onPress={() => setView(projector ? 'desk' : 'projector')}
@@ -88,16 +89,5 @@ function saveFile(): void {
   saveBlob(
     fileName(rig.title, 'json'),
     new Blob([writeRigFile(rig)], { type: 'application/json' }),
-  );
-}
-
-/** Puts all sheets on the page, prints them, and goes back to the one. */
-function printAll(): void {
-  useBench.getState().setPrinting(true);
-  requestAnimationFrame(() =>
-    setTimeout(() => {
-      window.print();
-      useBench.getState().setPrinting(false);
-    }, 300),
   );
 }
