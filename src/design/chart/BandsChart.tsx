@@ -43,6 +43,17 @@ function Bars({ of }: { of: readonly BandBar[] }) {
   });
 }
 
+function Key({ of, says }: { of: 'part' | 'whole'; says: string }) {
+  return (
+    <span>
+      <svg viewBox="0 0 28 16" aria-hidden="true">
+        <rect className={`bands__${of}`} x="1" y="2" width="26" height="12" />
+      </svg>
+      {says}
+    </span>
+  );
+}
+
 function Picture({ width, em, of }: Measured & { of: BandsChartProps }) {
   const { bands, xName, yName } = of;
   const most = Math.max(...bands.map(({ whole }) => whole));
@@ -67,8 +78,8 @@ function Picture({ width, em, of }: Measured & { of: BandsChartProps }) {
         <Bars of={bands} />
       </Plot>
       <p className="map__legend">
-        <span data-piece="whole">{of.part}</span>
-        <span data-piece="blank">{of.whole}</span>
+        <Key of="part" says={of.part} />
+        <Key of="whole" says={of.whole} />
       </p>
     </>
   );
