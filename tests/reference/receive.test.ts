@@ -184,7 +184,7 @@ test('the noise figure that fits a rise', () => {
   expect(noiseFigureOf(0, 48.9)).toBeNull();
 });
 
-// Source: ITU-R P.372: eight of ten residential places lie between 5.3 dB under and 10.6 dB over.
+// Source: ITU-R P.372: deciles in time: eight hours in ten lie between 5.3 dB under and 10.6 dB over.
 test('what a rise means', () => {
   expect(riseMeans(40, 43, 'residential')).toMatch(/^As it should be: between 38\sdB and 54\sdB/);
   expect(riseMeans(30, 43, 'residential')).toMatch(/^13\sdB less/);

@@ -19,7 +19,7 @@ export const broadcastBands: readonly BroadcastBand[] = [
   { name: '31 m', from: 9.4e6, to: 9.9e6 },
   { name: '25 m', from: 11.6e6, to: 12.1e6 },
   { name: '22 m', from: 13.57e6, to: 13.87e6 },
-  { name: '19 m', from: 15.1e6, to: 15.83e6 },
+  { name: '19 m', from: 15.1e6, to: 15.8e6 },
   { name: '16 m', from: 17.48e6, to: 17.9e6 },
   { name: '15 m', from: 18.9e6, to: 19.02e6 },
   { name: '13 m', from: 21.45e6, to: 21.85e6 },

@@ -6,7 +6,7 @@ export interface NoiseClass {
   /** Median external noise figure Fam = c − d·log10(f/MHz), dB over kT0B. */
   readonly c: number;
   readonly d: number;
-  /** Upper and lower decile of its variation in time and place, dB over and under the median. */
+  /** Upper and lower decile of its variation in time, dB over and under the median. */
   readonly upper: number | null;
   readonly lower: number | null;
   /** Hz, where the line holds. */

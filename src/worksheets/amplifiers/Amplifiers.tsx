@@ -31,8 +31,8 @@ export function Amplifiers() {
             </Note>
             <Note title="Where K is below 1">
               <p>
-                Some source or load would set the stage humming at that frequency; the ones that are
-                there need not. What helps: a smaller feedback resistor, a larger one in the
+                Some source or load would set the stage oscillating at that frequency; the ones that
+                are there need not. What helps: a smaller feedback resistor, a larger one in the
                 emitter, some ohms in series with the base, a load that stays a resistance outside
                 the band too, short leads.
               </p>

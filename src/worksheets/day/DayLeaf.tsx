@@ -37,9 +37,9 @@ export function DayLeaf() {
           <>
             <Note title="A day on one page">
               <p>
-                By day the low layers take their toll and open near distances; at night the high
-                layer thins out, near stations vanish and far ones come in. Touch a cell to see its
-                sum.
+                By day the lowest layer takes its toll, and near distances are open; at night the
+                high layer thins out, near stations vanish and far ones come in. Touch a cell to see
+                its sum.
               </p>
             </Note>
             <Note title="A typical day">

@@ -1,3 +1,4 @@
+import { Caution } from '../../design/Caution.tsx';
 import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
@@ -82,6 +83,10 @@ function Here({ known }: { known: boolean }) {
           <Result of="path.atAntenna" />
         </Figures>
       )}
+      <Caution>
+        Where a standing wave peaks, a few watts make more than a hundred volts on open wire: out of
+        everybody’s reach, and never touched while transmitting. Radio frequency burns deep.
+      </Caution>
     </Section>
   );
 }

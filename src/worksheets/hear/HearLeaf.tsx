@@ -32,7 +32,8 @@ export function HearLeaf() {
             'without noise'
           ) : (
             <>
-              over <Write of="path.distance" />, <Read of="hear.ratioUsed" /> over the noise
+              over <Write of="path.distance" />, <Read of="hear.ratioUsed" or="an unknown margin" />{' '}
+              over the noise
             </>
           )}
           , in a receiver that is off tune by <Write of="hear.offTune" />: this is what it sounds

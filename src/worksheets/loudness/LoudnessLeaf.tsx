@@ -35,7 +35,7 @@ export function LoudnessLeaf() {
   );
 }
 
-/** Sound pressure levels that may last eight hours a day, and a quarter of one. NIOSH 98-126. */
+/** Sound pressure levels that may last eight hours a day, and a quarter of one. NIOSH 98-126 (from memory). */
 const EIGHT_HOURS = 85;
 const QUARTER_HOUR = 100;
 
@@ -45,7 +45,7 @@ function Loudest() {
     loudest === null
       ? undefined
       : loudest > QUARTER_HOUR
-        ? ({ of: 'fails', says: 'it would hurt' } as const)
+        ? ({ of: 'fails', says: 'harms the ear' } as const)
         : loudest > EIGHT_HOURS
           ? ({ of: 'close', says: 'not for hours on end' } as const)
           : ({ of: 'holds', says: 'no harm to the ear' } as const);
@@ -61,7 +61,8 @@ function Ear() {
         <Note title="Sounds to compare with">
           <p>
             A quiet room has some 30 dB, talk across a table 60, a street 75. Eighty-five for eight
-            hours a day is where hearing begins to suffer; each three decibels more halve the time.
+            hours a day is where hearing begins to suffer; each three decibels more halve the time
+            (NIOSH 98-126; all from memory).
           </p>
         </Note>
       }
@@ -87,9 +88,10 @@ function Ear() {
         <Result of="receive.setGain" />
       </Figures>
       <Caution>
-        No automatic gain control spares the ear: a strong station next door is a thousand times
-        louder than the one just listened to. Start with the volume down, above all with headphones;
-        two diodes back to back across them hold the worst back.
+        No automatic gain control spares the ear: a strong station next door may come in fifty
+        decibels over the one just listened to. Start with the volume down, above all with
+        headphones. A resistor, two diodes back to back and a second resistor before them hold the
+        worst back; the diodes alone still leave more than 100 dB in headphones of 32 Ω.
       </Caution>
     </Section>
   );
@@ -148,7 +150,8 @@ function Hum() {
           <p>
             Hum without the antenna and with the oscillator stopped comes in as audio: supply,
             ground, a coil near the transformer. Hum that is heard only on a station rides on the
-            oscillator. Hum with the antenna alone is your own carrier, come back from the mains.
+            oscillator. Hum that goes when the antenna is taken off is your own oscillator’s
+            carrier, come back from the mains wiring.
           </p>
         </Note>
       }
@@ -158,8 +161,8 @@ function Hum() {
       </Figures>
       <ul className="helps">
         <li>
-          All that gain makes a loudspeaker a microphone’s neighbour. Keep detector and preamplifier
-          away from the speaker leads, and give the chip its own return to the supply.
+          With so much gain the speaker’s leads talk back into the detector. Keep detector and
+          preamplifier away from them, and give the chip its own return to the supply.
         </li>
         <li>
           Motorboating is the chip feeding the preamplifier through the supply: 100 Ω and 100 µF in
@@ -170,7 +173,7 @@ function Hum() {
           path and loose coils in the oscillator ring: film capacitors and wax or glue quieten them.
         </li>
         <li>
-          Whistle that changes as the volume turns is feedback through the air or the wires: less
+          A whistle that changes as the volume turns is feedback through the air or the wires: less
           preamplifier gain, or the speaker in a box of its own.
         </li>
       </ul>

@@ -13,7 +13,7 @@ interface LoudnessRow {
 /** Reports with a name of their own in the picture. */
 const named: readonly string[] = ['S3', 'S5', 'S7', 'S9'];
 
-/** Eight hours a day of it do no lasting harm; twice the power halves the time. NIOSH 98-126. */
+/** Eight hours a day of it do no lasting harm; twice the power halves the time. NIOSH 98-126 (from memory). */
 const EIGHT_HOURS = 85;
 
 /** What reaches the ear, from the weakest station to the strongest. */

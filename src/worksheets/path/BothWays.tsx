@@ -14,8 +14,8 @@ export function BothWays() {
       margin={
         <Note title="The same way">
           <p>
-            The path and both antennas serve both directions alike. Only powers, noises and the
-            receivers make a difference.
+            The path and both antennas serve both directions alike. Only powers, noises and lines
+            make a difference.
           </p>
         </Note>
       }

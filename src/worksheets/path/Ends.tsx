@@ -20,7 +20,7 @@ export function Ends() {
           <Note title="Decibels are cheap at the antenna">
             <p>
               Ten times the power is ten decibels and a new final. From a short wire to a full
-              dipole is as much, and the other station hears it as well as you do.
+              dipole is as much, for the price of the wire.
             </p>
           </Note>
         }

@@ -30,8 +30,8 @@ export function PathSheet() {
         <>
           Over <Write of="path.distance" /> {ways[route ?? 'skyWave']},{' '}
           <Read of="output.pepAntenna" or="the power wanted" /> arrive as{' '}
-          <Read of="path.report" or="nothing" />, <Read of="path.snr" or="an unknown distance" />{' '}
-          over the noise there, give or take <Write of="path.spread" /> at the least.
+          <Read of="path.report" or="nothing" />, <Read of="path.snr" or="an unknown margin" /> over
+          the noise there, give or take <Write of="path.spread" /> at the least.
         </>
       }
     >

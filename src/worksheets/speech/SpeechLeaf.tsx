@@ -15,6 +15,7 @@ import { IndexPicture } from './IndexPicture.tsx';
 /** How much of what carries meaning gets through, and what an edge of the filter is worth. */
 export function SpeechLeaf() {
   const quiet = useValue<number>('hear.ratioUsed') === null;
+  const wanted = useValue<string>('hear.noise') !== 'none';
   return (
     <SheetFrame
       stage="speech"
@@ -22,14 +23,14 @@ export function SpeechLeaf() {
       lead={
         <>
           {quiet ? (
-            'Without noise '
+            `${wanted ? 'Path has no signal over noise to give: reckoned without' : 'Without'} noise, `
           ) : (
             <>
               Over <Write of="path.distance" />, <Read of="hear.ratioUsed" /> over the noise,{' '}
             </>
           )}
-          <Read of="speech.share" /> of what this filter lets through stays audible. The standard
-          calls such a link <Read of="speech.grade" />.
+          <Read of="speech.share" /> of what this filter lets through stays audible. By the
+          standard’s marks such a link is <Read of="speech.grade" />.
         </>
       }
     >

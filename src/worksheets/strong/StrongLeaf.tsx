@@ -110,9 +110,9 @@ function Broadcaster() {
       margin={
         <Note title="Find out which it is">
           <p>
-            Turn the volume to a quiet spot of the band. Speech or music that stays wherever you
-            tune is rectified in the detector; weak stations that come and go with a strong one are
-            blocked; a carrier that moves the wrong way as you tune comes in on the image.
+            Tune to a quiet spot of the band. Speech or music that stays wherever you tune is
+            rectified in the detector; weak stations that come and go with a strong one are blocked;
+            a carrier that moves the wrong way as you tune comes in on the image.
           </p>
         </Note>
       }

@@ -41,5 +41,5 @@ export function riseMeans(read: number, expected: number, place: NoiseClassKey):
   if (off < -lower) {
     return `${format(-off, 'dB', 2)} less than the place should bring: a quiet spot, a poor antenna or line, or loss in the receiver. Take the supply off the first amplifier: if the noise from the dummy load falls by 10 dB and more, what follows it is sound, and the loss lies before it.${deaf}`;
   }
-  return `As it should be: between ${format(expected - lower, 'dB', 2)} and ${format(expected + upper, 'dB', 2)} lie eight of ten places of this kind.${deaf}`;
+  return `As it should be: between ${format(expected - lower, 'dB', 2)} and ${format(expected + upper, 'dB', 2)} for eight hours in ten at a middling place of this kind; places differ by some decibels more.${deaf}`;
 }

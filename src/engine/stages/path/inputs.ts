@@ -62,7 +62,7 @@ export const pathInputs = {
     default: 0.5,
     typical: [0, 2],
     digits: 3,
-    help: 'It takes signal and band noise alike: it only hurts where the receiver sets the limit.',
+    help: 'It takes of their power on the way back. On receive it takes signal and band noise alike, and hurts only where the receiver sets the limit.',
   }),
   farPlace: choice({
     label: 'Place there',

@@ -65,5 +65,5 @@ export function cause(route: string, place: NoiseClassKey | null, spread: number
 function noiseOf(place: NoiseClassKey | null): string {
   const row = place === null ? null : noiseClasses[place];
   if (!row || row.upper === null || row.lower === null) return 'man-made noise differs by place';
-  return `noise of this class lies up to ${row.upper} dB above and ${row.lower} dB below its median (ITU-R P.372 deciles)`;
+  return `eight hours in ten the noise of such a place lies within ${row.upper} dB above and ${row.lower} dB below its median (ITU-R P.372 deciles)`;
 }

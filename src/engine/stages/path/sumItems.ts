@@ -12,7 +12,7 @@ export const sumItems = {
   antennaThere: 'Antenna there',
   lineThere: 'Feed line there',
   noise: 'Noise there',
-  farPower: 'Their power',
+  farPower: 'Power there',
   heardNoise: 'Noise here',
   snr: 'Signal over noise',
 } as const;

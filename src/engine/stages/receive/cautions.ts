@@ -9,6 +9,8 @@ import type { ReceiveSeen } from './seen.ts';
  * time for each 3 dB more. Source: NIOSH 98-126 (from memory).
  */
 const HURTS = 100;
+/** Sound pressure level that may last eight hours a day, dB. The same source. */
+const LASTS = 85;
 
 /** What the receiver can't do, and what would help. */
 export function receiveCautions(
@@ -19,6 +21,7 @@ export function receiveCautions(
     readonly audioVoltage: number;
     readonly chipHeat: number;
     readonly audioGain: number;
+    readonly comfort: number;
     readonly loudest: number | null;
     readonly loudness: readonly { readonly report: string; readonly needed: number }[];
   },
@@ -65,7 +68,7 @@ export function receiveCautions(
   if (worked.chipHeat > chip.power) {
     warn(
       'speaker',
-      `The chip could get ${format(worked.chipHeat, 'W', 2)} hot; its package takes ${format(chip.power, 'W', 2)}.`,
+      `The chip could turn ${format(worked.chipHeat, 'W', 2)} into heat; its package bears ${format(chip.power, 'W', 2)}.`,
       'A speaker of more ohms, or a lower supply for the chip.',
     );
   }
@@ -77,11 +80,23 @@ export function receiveCautions(
     );
   }
   // Can it hurt?
+  const phones = seen.ears === 'phones';
+  if (worked.comfort > LASTS) {
+    warn(
+      'listening',
+      `What is called comfortable here comes to ${format(worked.comfort, 'dB', 2)} at the ear: too loud for hours on end.`,
+      phones
+        ? 'Headphones need microwatts: ten of them make some 80 dB in usual ones.'
+        : 'Less power, or the speaker farther away.',
+    );
+  }
   if (worked.loudest !== null && worked.loudest > HURTS) {
     warn(
-      seen.ears === 'phones' ? 'phonesSensitivity' : 'speakerSensitivity',
-      `A strong station would come up with ${format(worked.loudest, 'dB', 2)} at the ear: such levels harm the hearing within minutes or less.`,
-      'Two diodes back to back across the headphones, a resistor in series, or less volume.',
+      phones ? 'phonesSensitivity' : 'speakerSensitivity',
+      `A strong station would come up with ${format(worked.loudest, 'dB', 2)} at the ear: such levels harm the hearing within a quarter of an hour or less.`,
+      phones
+        ? 'Less volume, and a resistor in series with the headphones; diodes back to back hold the voltage before it.'
+        : 'Less volume, or the speaker farther away.',
     );
   }
   // Is a weak station loud enough with the volume full up?

@@ -147,7 +147,7 @@ export const receiveFields = declare({
       unit: '1',
       digits: 2,
       help: 'Nine is −73 dBm, and each unit 6 dB.',
-      source: 'IARU Region 1, recommendation R.1',
+      source: 'IARU Region 1 Technical Recommendation R.1',
     }),
     detectorVolts: quantity({
       label: 'Audio from S9 at the detector',
@@ -273,6 +273,7 @@ export const receiveFields = declare({
           unit: 'dB',
           digits: 2,
           help: 'Sound pressure level over 20 µPa. Talk across a table has some 60 dB.',
+          source: 'common practice, no source',
         }),
         soundSet: quantity({
           label: 'At the ear, volume as left',

@@ -114,7 +114,7 @@ export const receiveInputs = {
     default: 8,
     typical: [4, 64],
     digits: 2,
-    help: 'Its nominal resistance.',
+    help: 'Its nominal impedance.',
   }),
   listening: quantity({
     label: 'Comfortable loudness',
@@ -125,7 +125,7 @@ export const receiveInputs = {
     typical: [10e-3, 200e-3],
     digits: 2,
     across: 'receive.speaker',
-    help: 'At the speaker in a quiet room; headphones need a milliwatt or less.',
+    help: 'At the speaker in a quiet room. Headphones need some microwatts: a milliwatt in them makes 100 dB or so.',
     source: 'common practice, no source',
   }),
   ears: choice({

@@ -2,6 +2,6 @@ import { S9 } from './sReports.ts';
 
 /** Sources and constants that several workings name. */
 export const sum = 'sum of decibels';
-export const sUnits = 'IARU Region 1, recommendation R.1';
+export const sUnits = 'IARU Region 1 Technical Recommendation R.1';
 export const milliwatt = { value: 1e-3, unit: 'W', says: 'one milliwatt' } as const;
 export const s9 = { value: S9, unit: 'dBm', says: 'S9 below 30 MHz', source: sUnits } as const;

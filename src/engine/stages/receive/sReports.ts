@@ -1,4 +1,4 @@
-/** S9 below 30 MHz, dBm, and decibels a unit. Source: IARU Region 1, recommendation R.1. */
+/** S9 below 30 MHz, dBm, and decibels a unit. Source: IARU Region 1 Technical Recommendation R.1. */
 export const S9 = -73;
 export const DB_PER_UNIT = 6;
 

@@ -18,7 +18,7 @@ export function advice(seen: StrongSeen, results: Results): Problem[] {
       `Two such stations make a third that stands ${format(productOver, 'dB', 2)} over the noise.`,
       spared
         ? `An attenuator of ${format(seen.attenuator ?? 0, 'dB', 2)} takes it away, and no weak station with it.`
-        : 'Less gain before the filter, more current in its amplifiers, or an attenuator on loud evenings.',
+        : 'Less gain before the crystal filter, more current in the amplifiers, or an attenuator on loud evenings.',
     );
   }
   if (blockMargin !== null && blockMargin < 0) {

@@ -26,7 +26,7 @@ export const strongFields = declare({
       options: {
         holds: 'Do no harm',
         close: 'Are just borne',
-        fails: 'Are heard where they are not',
+        fails: 'Do harm',
       },
       help: 'The worst of what is reckoned here: no harm with 10 dB to spare.',
     }),
@@ -44,7 +44,7 @@ export const strongFields = declare({
     free: dB(
       'Range free of products, outside',
       'D_3',
-      'From the receiver’s own noise to two stations that make a product as strong.',
+      'Third-order dynamic range: from the receiver’s own noise to two stations that make a product as strong.',
     ),
     freeBand: dB(
       'The same over the band’s noise',

@@ -60,7 +60,7 @@ export const strongInputs = {
     default: 25,
     typical: [15, 35],
     digits: 3,
-    help: 'Third order. Crystals bend, too: the small and thin ones first.',
+    help: 'Third order. Crystals distort, too: the small and thin ones first.',
     source: 'common practice, no source',
   }),
   stopband: quantity({
