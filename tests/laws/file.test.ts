@@ -35,12 +35,39 @@ describe('the rig file', () => {
     }
   });
 
+  test('what moved is found where it went, as it was typed', () => {
+    const old = {
+      format: 'monoband-bench.rig',
+      version: 2,
+      title: 'x',
+      entries: {
+        'path.ground': { text: 'sea' },
+        'windings.wire': { text: 'AWG 26' },
+        'path.feedLoss': { text: '1.3 dB' },
+        'path.farFeedLoss': { text: 'nonsense' },
+      },
+    };
+    const reading = readRigFile(JSON.stringify(old));
+    expect(reading).toMatchObject({
+      ok: true,
+      rig: {
+        version: 4,
+        entries: {
+          'antenna.ground': { text: 'sea' },
+          'cores.wire': { text: 'AWG 26' },
+          'feed.knownLoss': { text: '1.3 dB' },
+          'feed.farKnownLoss': { text: 'nonsense' },
+        },
+      },
+    });
+  });
+
   test.each([
     ['nothing', '', /not a JSON file/],
     ['half a file', writeRigFile(emptyRig()).slice(0, 40), /not a JSON file/],
     ['a list', '[1,2]', /one JSON object/],
     ['a foreign file', '{"name":"x","version":1}', /another kind/],
-    ['a future file', '{"format":"monoband-bench.rig","version":4}', /version 4/],
+    ['a future file', '{"format":"monoband-bench.rig","version":5}', /version 5/],
     [
       'an unknown field',
       '{"format":"monoband-bench.rig","version":1,"title":"x","entries":{"filter.flavour":{"text":"x"}}}',

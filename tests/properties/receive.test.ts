@@ -20,6 +20,8 @@ const seen: fc.Arbitrary<ReceiveSeen> = fc
     bandLoss: within(0.1, 20),
     mixerLoss: within(3.9, 20),
     thirdGain: fc.option(within(-10, 30), { nil: null }),
+    lineLoss: within(0, 20),
+    efficiency: fc.option(within(0.001, 1), { nil: null }),
     filterLoss: within(0.1, 20),
     noiseBandwidth: within(100, 6000),
     amplifierGain: within(-10, 30),

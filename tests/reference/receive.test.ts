@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
+import { noiseRise } from '../../src/engine/circuit/noiseRise.ts';
 import { audioChips } from '../../src/engine/data/devices.ts';
 import { externalNoise } from '../../src/engine/data/noiseClasses.ts';
 import { voltsOfDbm } from '../../src/engine/quantity/power.ts';
-import { noiseFigureOf, riseMeans } from '../../src/engine/stages/bench/noiseHeard.ts';
+import { noiseFigureOf, riseMeans, usualRises } from '../../src/engine/stages/bench/noiseHeard.ts';
 import { mostAudio, soundOf, worstAudioHeat } from '../../src/engine/stages/receive/audio.ts';
 import { front } from '../../src/engine/stages/receive/front.ts';
-import { noiseRise, spareLoss, thermalNoise } from '../../src/engine/stages/receive/noise.ts';
+import { behindLosses, spareLoss, thermalNoise } from '../../src/engine/stages/receive/noise.ts';
 import { sReports } from '../../src/engine/stages/receive/sReports.ts';
 
 // Source: Boltzmann's constant is exact; kT0 = −173.975 dBm/Hz, −139.204 dBm in 3 kHz.
@@ -186,8 +187,22 @@ test('the noise figure that fits a rise', () => {
 
 // Source: ITU-R P.372: deciles in time: eight hours in ten lie between 5.3 dB under and 10.6 dB over.
 test('what a rise means', () => {
-  expect(riseMeans(40, 43, 'residential')).toMatch(/^As it should be: between 38\sdB and 54\sdB/);
-  expect(riseMeans(30, 43, 'residential')).toMatch(/^13\sdB less/);
-  expect(riseMeans(55, 43, 'residential')).toMatch(/^12\sdB more/);
-  expect(riseMeans(2, 43, 'residential')).toMatch(/does not hear the band/);
+  const usual = usualRises(48.9, 5.9, 'residential');
+  expect(usual.from).toBeCloseTo(43 - 5.3, 2);
+  expect(usual.to).toBeCloseTo(43 + 10.6, 2);
+  expect(riseMeans(40, 43, usual)).toMatch(/^As it should be: between 38\sdB and 54\sdB/);
+  expect(riseMeans(30, 43, usual)).toMatch(/^13\sdB less/);
+  expect(riseMeans(55, 43, usual)).toMatch(/^12\sdB more/);
+  expect(riseMeans(2, 43, usual)).toMatch(/does not hear the band/);
+  // Where the receiver sets the limit the rise never falls below that of a resistor by much.
+  expect(usualRises(20, 20, 'residential').from).toBeGreaterThan(1);
+});
+
+// Source: the definition of a system's noise factor: an attenuator of 3 dB at 290 K before the
+// receiver halves the noise of the sky and puts half of a resistor's in its place.
+test('noise behind a lossy line and antenna', () => {
+  expect(behindLosses(0, 17, 0.3)).toBeCloseTo(0, 12);
+  expect(behindLosses(20, 10 * Math.log10(2), 1)).toBeCloseTo(10 * Math.log10(50.5), 9);
+  expect(behindLosses(48.9, 0, 1)).toBeCloseTo(48.9, 12);
+  expect(behindLosses(48.9, 3, 0.01)).toBeCloseTo(25.9, 1);
 });

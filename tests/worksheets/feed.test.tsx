@@ -7,8 +7,8 @@ afterEach(cleanup);
 test('a line that is said is worked out; a loss that is known stands as typed', async () => {
   const { user, field, container, lead } = openSheet('feed');
   await user.selectOptions(field('feed.line'), 'known');
-  await user.clear(field('path.feedLoss'));
-  await user.type(field('path.feedLoss'), '2.5');
+  await user.clear(field('feed.knownLoss'));
+  await user.type(field('feed.knownLoss'), '2.5');
   expect(container.querySelector('.figure--main')?.textContent).toMatch(/2\.5\sdB/);
   expect(lead()).toContain('as typed');
   await user.selectOptions(field('feed.line'), 'rg213');

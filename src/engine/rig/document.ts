@@ -9,7 +9,7 @@ export interface Entry {
 /** A rig: the plain document that everything else is worked out from. */
 export interface Rig {
   readonly format: 'monoband-bench.rig';
-  readonly version: 3;
+  readonly version: 4;
   readonly title: string;
   /** True for the examples that come with the program: nobody built them. */
   readonly invented?: boolean;
@@ -20,7 +20,7 @@ export interface Rig {
 
 /** A rig about which nothing has been said yet. */
 export function emptyRig(title = 'New rig'): Rig {
-  return { format: 'monoband-bench.rig', version: 3, title, entries: {} };
+  return { format: 'monoband-bench.rig', version: 4, title, entries: {} };
 }
 
 /** The same rig with one field said differently; an empty text takes the field back. */

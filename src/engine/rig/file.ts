@@ -9,7 +9,7 @@ export const LARGEST_FILE = 1_000_000;
 
 const schema = z.strictObject({
   format: z.literal('monoband-bench.rig'),
-  version: z.literal(3),
+  version: z.literal(4),
   title: z.string().max(200),
   invented: z.boolean().optional(),
   notes: z.string().max(20_000).optional(),
@@ -58,8 +58,8 @@ function headOf(data: unknown): string | null {
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return 'The file does not say which version it is.';
   }
-  if (version > 3) {
-    return `The file is of version ${version}; this bench reads up to version 3. A newer bench can open it.`;
+  if (version > 4) {
+    return `The file is of version ${version}; this bench reads up to version 4. A newer bench can open it.`;
   }
   return null;
 }

@@ -17,12 +17,12 @@ export function FeedLeaf() {
   return (
     <SheetFrame
       stage="feed"
-      main={<Result of={known ? 'path.lineHere' : 'feed.loss'} size="main" />}
+      main={<Result of="feed.loss" size="main" />}
       lead={
         known ? (
           <>
-            The line takes <Write of="path.feedLoss" />, as typed. Say what line it is and how long,
-            and its loss is worked out.
+            The line takes <Write of="feed.knownLoss" />, as typed. Say what line it is and how
+            long, and its loss is worked out.
           </>
         ) : (
           <>
@@ -69,7 +69,7 @@ function Here({ known }: { known: boolean }) {
     >
       <Entry of="feed.line" form="list" />
       <Fields>
-        {known && <Entry of="path.feedLoss" />}
+        {known && <Entry of="feed.knownLoss" />}
         <Entry of="feed.length" />
         <Entry of="feed.swr" />
       </Fields>
@@ -108,7 +108,7 @@ function There() {
       <Entry of="feed.farLine" form="list" />
       <Fields>
         {known ? (
-          <Entry of="path.farFeedLoss" />
+          <Entry of="feed.farKnownLoss" />
         ) : (
           <>
             <Entry of="feed.farLength" />

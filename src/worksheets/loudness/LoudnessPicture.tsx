@@ -21,7 +21,7 @@ export function LoudnessPicture() {
 function usePicture(): CurveChartProps | null {
   const rows = useValue<readonly LoudnessRow[]>('receive.loudness');
   const floor = useValue<number>('receive.floor');
-  const band = useValue<number>('receive.bandNoise');
+  const band = useValue<number>('receive.bandHere');
   const weakest = useValue<number>('receive.weakest');
   const gain = useValue<number>('receive.audioGain');
   return useMemo(() => {

@@ -30,7 +30,7 @@ export function Ends() {
         <Entry of="receive.place" form="list" />
         <Fields>
           {known && <Entry of="path.gain" />}
-          {typed ? <Entry of="path.feedLoss" /> : <Entry of="feed.length" />}
+          {typed ? <Entry of="feed.knownLoss" /> : <Entry of="feed.length" />}
           <Entry of="receive.atmospheric" />
         </Fields>
         <Figures>
@@ -56,7 +56,7 @@ export function Ends() {
         <Entry of="path.farPlace" form="list" />
         <Fields>
           {!same && <Entry of="path.farGain" />}
-          {farTyped ? <Entry of="path.farFeedLoss" /> : <Entry of="feed.farLength" />}
+          {farTyped ? <Entry of="feed.farKnownLoss" /> : <Entry of="feed.farLength" />}
           <Entry of="path.farPower" />
           <Entry of="path.farAtmospheric" />
         </Fields>

@@ -38,16 +38,18 @@ export function Limit() {
       <Entry of="receive.throughNetwork" form="row" />
       <Figures>
         <Result of="receive.noiseRise" />
-        <Result of="receive.bandNoise" />
+        <Result of="receive.bandHere" />
         <Result of="receive.floor" />
         <Result of="receive.margin" />
         <Result of="receive.attenuator" none="none to spare" />
         <Result of="receive.external" />
+        <Result of="receive.bandNoise" />
+        <Result of="receive.externalHere" />
       </Figures>
       <NoiseHeard />
       <Figures>
         <Result of="receive.weakest" />
-        <Result of="receive.weakestUnits" />
+        <Result of="receive.weakestUnits" none="below S1" />
         <Result of="receive.sensitivity" />
         <Result of="receive.sensitivityVolts" />
         <Result of="receive.sensitivityEmf" />

@@ -127,15 +127,15 @@ function valuesOf(texts: Readonly<Record<string, string>>) {
 
 describe('in the rig', () => {
   test('a loss that is known counts as typed, whatever length stands there', () => {
-    const value = valuesOf({ 'feed.line': 'known', 'path.feedLoss': '1.3', 'feed.length': '200' });
-    expect(value('feed.loss')).toBeNull();
+    const value = valuesOf({ 'feed.line': 'known', 'feed.knownLoss': '1.3', 'feed.length': '200' });
+    expect(value('feed.loss')).toBe(1.3);
     expect(value('path.lineHere')).toBe(1.3);
   });
 
   test('a line that is said takes the place of the typed loss, at either end', () => {
-    const here = valuesOf({ 'feed.line': 'rg58', 'feed.length': '30.48', 'path.feedLoss': '5' });
+    const here = valuesOf({ 'feed.line': 'rg58', 'feed.length': '30.48', 'feed.knownLoss': '5' });
     expect(here('path.lineHere')).toBe(here('feed.loss'));
-    const there = valuesOf({ 'feed.farLine': 'rg213', 'path.farFeedLoss': '5' });
+    const there = valuesOf({ 'feed.farLine': 'rg213', 'feed.farKnownLoss': '5' });
     expect(there('path.lineThere')).toBe(there('feed.farLoss'));
   });
 

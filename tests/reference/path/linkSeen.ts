@@ -19,8 +19,6 @@ export const linkSeen: PathSeen = {
   farGain: 0,
   feedLoss: 0,
   farFeedLoss: 0,
-  lineLoss: null,
-  farLineLoss: null,
   farPlace: 'same',
   farAtmospheric: null,
   farPower: 100,

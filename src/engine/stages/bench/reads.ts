@@ -25,7 +25,7 @@ export const benchReads = {
   receiveCurrent: 'supply.receiving?',
   noiseRise: 'receive.noiseRise?',
   noiseFigure: 'receive.noiseFigure?',
-  external: 'receive.external?',
+  external: 'receive.externalHere?',
   place: 'receive.place?',
   detectorVolts: 'receive.detectorVolts?',
   preampGain: 'receive.preampGain?',

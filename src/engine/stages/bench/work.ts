@@ -6,7 +6,7 @@ import { dcMeans } from './dcMeans.ts';
 import { classBCeiling, dcSanity } from './dcSanity.ts';
 import type { benchFields } from './fields.ts';
 import { worstOf } from './judge.ts';
-import { noiseFigureOf, riseMeans } from './noiseHeard.ts';
+import { noiseFigureOf, riseMeans, usualRises } from './noiseHeard.ts';
 import type { Group } from './point.ts';
 import { type PointRow, pointRow } from './pointRow.ts';
 import { pointsOf } from './points.ts';
@@ -76,14 +76,20 @@ function directFigures(
 /** What the rise of noise that was heard says of the receiver. */
 function riseFigures(seen: BenchSeen): Pick<Results, 'riseMeans' | 'noiseFigureRead' | 'moreLoss'> {
   const { noiseRiseRead: read, noiseRise, noiseFigure, external, place } = seen;
-  if (read === null || noiseRise === null || external === null || place === null) {
+  if (
+    read === null ||
+    noiseRise === null ||
+    noiseFigure === null ||
+    external === null ||
+    place === null
+  ) {
     return { riseMeans: null, noiseFigureRead: null, moreLoss: null };
   }
   const fits = noiseFigureOf(read, external);
   return {
-    riseMeans: riseMeans(read, noiseRise, place),
+    riseMeans: riseMeans(read, noiseRise, usualRises(external, noiseFigure, place)),
     noiseFigureRead: fits,
-    moreLoss: fits === null || noiseFigure === null ? null : fits - noiseFigure,
+    moreLoss: fits === null ? null : fits - noiseFigure,
   };
 }
 

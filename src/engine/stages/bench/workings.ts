@@ -77,10 +77,12 @@ export const benchWorkings: StageWorkings<typeof benchFields> = {
       (look('receive.place') as NoiseClassKey | null) ?? 'residential',
     );
     return {
-      says: 'Within the deciles of the place it is as it should be.',
-      rule: 'More than the upper decile over, or the lower one under, points to something.',
+      says: 'Between the rises that the place’s noise makes at its deciles it is as it should be.',
+      rule: 'Outside them it points to something.',
       where: {
         R_read: 'bench.noiseRiseRead',
+        F_rx: 'receive.externalHere',
+        NF: 'receive.noiseFigure',
         R_N: 'receive.noiseRise',
         D_u: { value: upper, unit: 'dB', says: 'upper decile' },
         D_l: { value: lower, unit: 'dB', says: 'lower decile' },
@@ -90,8 +92,8 @@ export const benchWorkings: StageWorkings<typeof benchFields> = {
   },
   noiseFigureRead: {
     says: 'The rise solved for the receiver’s noise figure.',
-    formula: '10 * log10((10^(F_am / 10) - 1) / (10^(R_read / 10) - 1))',
-    where: { F_am: 'receive.external', R_read: 'bench.noiseRiseRead' },
+    formula: '10 * log10((10^(F_rx / 10) - 1) / (10^(R_read / 10) - 1))',
+    where: { F_rx: 'receive.externalHere', R_read: 'bench.noiseRiseRead' },
     source: 'closed form: r = (fa + F − 1)/F',
     assumes: 'The place is as noisy as the middle of its kind.',
   },

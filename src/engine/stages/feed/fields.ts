@@ -29,7 +29,7 @@ export const feedFields = declare({
       'A_w',
       'What goes to and fro is lost more than once.',
     ),
-    loss: decibels('Loss of the line', 'A_l', 'Both together.'),
+    loss: decibels('Loss of the line', 'A_l', 'As typed, or with what the standing wave adds.'),
     swrRig: plain(
       'SWR at the rig',
       'S_r',
@@ -37,7 +37,11 @@ export const feedFields = declare({
     ),
     farSwrUsed: plain('SWR reckoned with there', 'S_v', 'At the other antenna.'),
     farMatched: decibels('Loss there if matched', 'A_1', 'With no standing wave.'),
-    farLoss: decibels('Loss of the line there', 'A_f', 'Standing wave included.'),
+    farLoss: decibels(
+      'Loss of the line there',
+      'A_f',
+      'As typed, or with what the standing wave adds.',
+    ),
     kinds: table({
       label: 'The same length of other lines',
       help: 'To this antenna, at this frequency, dry and new.',

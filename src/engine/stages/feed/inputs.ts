@@ -44,12 +44,34 @@ const swr = (label: string, symbol: string) =>
     help: 'Measured at the antenna’s own end. Left blank, it follows from the antenna’s resistance and the line’s, or is 1 where that is not known.',
   });
 
+const known = (label: string, symbol: string, help: string) =>
+  quantity({
+    label,
+    symbol,
+    unit: 'dB',
+    range: [0, 20],
+    default: 0.5,
+    typical: [0, 2],
+    digits: 3,
+    help,
+  });
+
 /** What the user may say of the feed lines. */
 export const feedInputs = {
   line: line('Feed line here'),
+  knownLoss: known(
+    'Feed line loss here',
+    'A_t0',
+    'Between the rig and the antenna, tuner included. It can be worked out from the line’s kind and length.',
+  ),
   length: long('Length here', 'l_h', 15),
   swr: swr('SWR at the antenna here', 'S_a'),
   farLine: line('Feed line there'),
+  farKnownLoss: known(
+    'Feed line loss there',
+    'A_r0',
+    'It takes of their power on the way back. On receive it takes signal and band noise alike, and hurts only where the receiver sets the limit.',
+  ),
   farLength: long('Length there', 'l_f', 15),
   farSwr: swr('SWR at the antenna there', 'S_b'),
 } as const;

@@ -6,9 +6,11 @@ export const feedReads = {
   radiation: 'antenna.radiation?',
   losses: 'antenna.losses?',
   line: 'feed.line',
+  knownLoss: 'feed.knownLoss',
   length: 'feed.length',
   swr: 'feed.swr?',
   farLine: 'feed.farLine',
+  farKnownLoss: 'feed.farKnownLoss',
   farLength: 'feed.farLength',
   farSwr: 'feed.farSwr?',
 } as const;

@@ -26,11 +26,18 @@ export function workFeed(seen: FeedSeen): Work<typeof feedFields> {
       return { line, swr, matched, total, share: powerRatioOfDb(-total) };
     }),
   };
-  return { results, problems: problems(seen, results) };
+  return {
+    results,
+    problems: problems(seen, results),
+    origins: {
+      loss: seen.line === 'known' ? 'typed' : 'worked',
+      farLoss: seen.farLine === 'known' ? 'typed' : 'worked',
+    },
+  };
 }
 
 function ownLine(seen: FeedSeen, resistance: number | null): Partial<Results> {
-  if (seen.line === 'known') return {};
+  if (seen.line === 'known') return { loss: seen.knownLoss };
   const { swr, matched, total, swrIn } = over(
     seen.line,
     seen.length,
@@ -42,7 +49,7 @@ function ownLine(seen: FeedSeen, resistance: number | null): Partial<Results> {
 }
 
 function farLine(seen: FeedSeen, resistance: number | null): Partial<Results> {
-  if (seen.farLine === 'known') return {};
+  if (seen.farLine === 'known') return { farLoss: seen.farKnownLoss };
   const { swr, matched, total } = over(
     seen.farLine,
     seen.farLength,

@@ -88,6 +88,13 @@ function waveWorking(swr: string, matched: string, formula: string, says: string
   };
 }
 
+const typedLoss = (path: string): Working => ({
+  says: 'As typed.',
+  formula: 'A_typed',
+  where: { A_typed: path },
+  source: 'as typed',
+});
+
 const both = 'What is thrown back goes down the line again and is lost again.';
 
 export const feedWorkings: StageWorkings<typeof feedFields> = {
@@ -99,7 +106,10 @@ export const feedWorkings: StageWorkings<typeof feedFields> = {
     where: { A_l: 'feed.loss', A_0: 'feed.matched' },
     source: 'definition',
   },
-  loss: waveWorking('feed.swrUsed', 'feed.matched', TOTAL, both),
+  loss: (look) =>
+    look('feed.line') === 'known'
+      ? typedLoss('feed.knownLoss')
+      : waveWorking('feed.swrUsed', 'feed.matched', TOTAL, both),
   swrRig: waveWorking(
     'feed.swrUsed',
     'feed.matched',
@@ -114,7 +124,10 @@ export const feedWorkings: StageWorkings<typeof feedFields> = {
       look('antenna.far') === 'same' && resistanceOf(look),
     ),
   farMatched: (look) => matchedWorking(look('feed.farLine'), 'feed.farLength'),
-  farLoss: waveWorking('feed.farSwrUsed', 'feed.farMatched', TOTAL, both),
+  farLoss: (look) =>
+    look('feed.farLine') === 'known'
+      ? typedLoss('feed.farKnownLoss')
+      : waveWorking('feed.farSwrUsed', 'feed.farMatched', TOTAL, both),
   'kinds.line': {
     says: 'The lines of the table.',
     rule: 'Every kind that there are figures for.',

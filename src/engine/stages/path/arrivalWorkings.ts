@@ -21,8 +21,8 @@ export const arrivalWorkings = {
     },
     source: 'definition',
   }),
-  lineHere: (look) => lineUsed(look, 'feed.loss', 'path.feedLoss'),
-  lineThere: (look) => lineUsed(look, 'feed.farLoss', 'path.farFeedLoss'),
+  lineHere: lineUsed('feed.loss'),
+  lineThere: lineUsed('feed.farLoss'),
   atAntenna: (look) => ({
     says: 'The rig’s power less what the line takes.',
     formula: 'P * 10^(-A_t / 10)',

@@ -44,26 +44,6 @@ export const pathInputs = {
     digits: 3,
     help: 'Towards here. Short wires and mobile whips lie far below zero.',
   }),
-  feedLoss: quantity({
-    label: 'Feed line loss here',
-    symbol: 'A_t',
-    unit: 'dB',
-    range: [0, 20],
-    default: 0.5,
-    typical: [0, 2],
-    digits: 3,
-    help: 'Between the rig and the antenna, tuner included. On the Feed line leaf it can be worked out from the line’s kind and length.',
-  }),
-  farFeedLoss: quantity({
-    label: 'Feed line loss there',
-    symbol: 'A_r',
-    unit: 'dB',
-    range: [0, 20],
-    default: 0.5,
-    typical: [0, 2],
-    digits: 3,
-    help: 'It takes of their power on the way back. On receive it takes signal and band noise alike, and hurts only where the receiver sets the limit.',
-  }),
   farPlace: choice({
     label: 'Place there',
     options: {

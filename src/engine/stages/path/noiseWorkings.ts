@@ -94,14 +94,10 @@ export const noiseWorkings = {
   }),
 } satisfies Partial<StageWorkings<typeof pathFields>> & Record<string, unknown>;
 
-/** Loss of a line: as the Feed line leaf has it, or as typed. */
-export function lineUsed(look: Look, worked: string, typed: string): Working {
-  return typeof look(worked) === 'number'
-    ? {
-        says: 'As the Feed line leaf has it.',
-        formula: 'A_l',
-        where: { A_l: worked },
-        source: 'the line’s kind, length and SWR',
-      }
-    : { says: 'As typed.', formula: 'A_l', where: { A_l: typed }, source: 'as typed' };
-}
+/** Loss of a line, as the Feed line leaf has it. */
+export const lineUsed = (path: string): Working => ({
+  says: 'As the Feed line leaf has it.',
+  formula: 'A_l',
+  where: { A_l: path },
+  source: 'the line’s kind, length and SWR, or as typed there',
+});

@@ -108,6 +108,21 @@ export const receiveFields = declare({
       digits: 3,
       help: 'What the antenna brings in the filter’s noise bandwidth.',
     }),
+    externalHere: quantity({
+      label: 'Of it at the receiver',
+      symbol: 'F_rx',
+      unit: 'dB',
+      digits: 3,
+      help: 'Behind antenna and feed line: what they lose of signals they lose of the noise, and what they add is no more than a resistor’s.',
+      source: 'ITU-R P.372, noise figure of a receiving system',
+    }),
+    bandHere: quantity({
+      label: 'Band noise at the receiver',
+      symbol: 'L_bh',
+      unit: 'dBm',
+      digits: 3,
+      help: 'At the antenna terminal of the rig, in the filter’s noise bandwidth.',
+    }),
     margin: quantity({
       label: 'Band noise over the receiver’s own',
       symbol: 'M_N',

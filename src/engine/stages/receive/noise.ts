@@ -13,16 +13,18 @@ export const thermalNoise = (bandwidth: number): number =>
   dbmOfWatts(BOLTZMANN * REFERENCE_TEMPERATURE * bandwidth);
 
 /**
- * Rise of the noise when the antenna takes the place of a resistor at 290 K:
- * (fa + F − 1)/F.
+ * Noise from outside behind a lossy antenna and its line, over thermal noise: what they lose of the
+ * noise, they put thermal noise in its place, fa·η/l + 1 − η/l.
  *
- * @param external external noise figure, dB
- * @param noiseFigure of the receiver, dB
- * @return dB; negative where the antenna is quieter than a resistor
+ * @param external noise figure at a lossless antenna, dB
+ * @param line loss of the line, dB
+ * @param efficiency of the antenna, 0 … 1
+ * @return dB
+ * Source: ITU-R P.372, noise figure of a receiving system; all parts at 290 K.
  */
-export function noiseRise(external: number, noiseFigure: number): number {
-  const f = powerRatioOfDb(noiseFigure);
-  return dbOfPowerRatio((powerRatioOfDb(external) + f - 1) / f);
+export function behindLosses(external: number, line: number, efficiency: number): number {
+  const left = efficiency * powerRatioOfDb(-line);
+  return dbOfPowerRatio(powerRatioOfDb(external) * left + 1 - left);
 }
 
 /**

@@ -138,6 +138,8 @@ type NoiseKey =
   | 'sensitivityEmf'
   | 'external'
   | 'bandNoise'
+  | 'externalHere'
+  | 'bandHere'
   | 'margin'
   | 'sets'
   | 'noiseRise'
@@ -250,10 +252,37 @@ export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> 
     where: { ...thermal, F_am: 'receive.external' },
     source: 'ITU-R P.372',
   },
+  externalHere: (look) => {
+    const made = typeof look('antenna.efficiency') === 'number';
+    return {
+      says: 'Antenna and line take as much of the noise as of a signal; in its place they put a resistor’s.',
+      formula: '10 * log10(10^(F_am / 10) * l_a + 1 - l_a)',
+      where: {
+        F_am: 'receive.external',
+        A_l: 'feed.loss',
+        ...(made ? { eta: 'antenna.efficiency' } : {}),
+        l_a: {
+          formula: `${made ? 'eta * ' : ''}10^(-A_l / 10)`,
+          unit: '1',
+          says: 'what is left behind antenna and line',
+        },
+      },
+      source: 'ITU-R P.372, noise figure of a receiving system',
+      assumes: made
+        ? 'Antenna and line are at 290 K.'
+        : 'Nothing is known of the antenna’s own loss: none. The line is at 290 K.',
+    };
+  },
+  bandHere: {
+    says: 'Thermal noise in the filter’s noise bandwidth, raised by what is left of the noise from outside.',
+    formula: 'L_kTB + F_rx',
+    where: { ...thermal, F_rx: 'receive.externalHere' },
+    source: 'ITU-R P.372',
+  },
   margin: {
     says: 'The two noises compared, both at the antenna terminal.',
-    formula: 'L_band - L_floor',
-    where: { L_band: 'receive.bandNoise', L_floor: 'receive.floor' },
+    formula: 'L_bh - L_floor',
+    where: { L_bh: 'receive.bandHere', L_floor: 'receive.floor' },
     source: sum,
   },
   sets: {
@@ -264,20 +293,20 @@ export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> 
   },
   noiseRise: {
     says: 'Noise with the antenna over noise with a resistor of 290 K.',
-    formula: '10 * log10((10^(F_am / 10) + 10^(NF / 10) - 1) / 10^(NF / 10))',
-    where: { F_am: 'receive.external', NF: 'receive.noiseFigure' },
+    formula: '10 * log10((10^(F_rx / 10) + 10^(NF / 10) - 1) / 10^(NF / 10))',
+    where: { F_rx: 'receive.externalHere', NF: 'receive.noiseFigure' },
     source: 'closed form from the definition of the noise figure',
   },
   attenuator: {
     says: 'The loss that raises the noise figure until the band’s noise is nine times the receiver’s.',
-    formula: '10 * log10((10^(F_am / 10) - 1) / (9 * 10^(NF / 10)))',
-    where: { F_am: 'receive.external', NF: 'receive.noiseFigure' },
+    formula: '10 * log10((10^(F_rx / 10) - 1) / (9 * 10^(NF / 10)))',
+    where: { F_rx: 'receive.externalHere', NF: 'receive.noiseFigure' },
     source: 'closed form: the noise rise set to ten decibels',
   },
   weakest: {
     says: 'Nine times the noise of band and receiver together.',
-    formula: '10 * log10(s_10 * (10^(L_floor / 10) + 10^(L_band / 10)))',
-    where: { s_10: nine, L_floor: 'receive.floor', L_band: 'receive.bandNoise' },
+    formula: '10 * log10(s_10 * (10^(L_floor / 10) + 10^(L_bh / 10)))',
+    where: { s_10: nine, L_floor: 'receive.floor', L_bh: 'receive.bandHere' },
     source: 'definition of (S+N)/N; powers of independent noises add',
   },
   weakestUnits: {

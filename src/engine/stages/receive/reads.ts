@@ -15,6 +15,8 @@ export const receiveReads = {
   bandLoss: 'front.loss?',
   thirdGain: 'transmit.thirdGain?',
   thirdServes: 'receive.thirdServes',
+  lineLoss: 'feed.loss',
+  efficiency: 'antenna.efficiency?',
   place: 'receive.place',
   atmospheric: 'receive.atmospheric?',
   throughNetwork: 'receive.throughNetwork',

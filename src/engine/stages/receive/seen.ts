@@ -1,5 +1,7 @@
 import type { Seen } from '../../fields/stage.ts';
+import type { antennaFields } from '../antenna/fields.ts';
 import type { convertFields } from '../convert/fields.ts';
+import type { feedFields } from '../feed/fields.ts';
 import type { filterFields } from '../filter/fields.ts';
 import type { frontFields } from '../front/fields.ts';
 import type { outputFields } from '../output/fields.ts';
@@ -16,6 +18,8 @@ export type ReceiveSeen = Seen<
   | typeof frontFields
   | typeof transmitFields
   | typeof outputFields
+  | typeof antennaFields
+  | typeof feedFields
   | typeof receiveFields,
   typeof receiveReads
 >;

@@ -67,11 +67,11 @@ export const soundWorkings: Pick<StageWorkings<typeof receiveFields>, SoundKey> 
     }),
   humAllowed: {
     says: 'Band noise and the receiver’s own, raised by the gain up to the detector, as a voltage.',
-    formula: 'sqrt(P_ref * (10^(L_floor / 10) + 10^(L_band / 10)) * 10^(G_rx / 10) * R_det)',
+    formula: 'sqrt(P_ref * (10^(L_floor / 10) + 10^(L_bh / 10)) * 10^(G_rx / 10) * R_det)',
     where: {
       P_ref: milliwatt,
       L_floor: 'receive.floor',
-      L_band: 'receive.bandNoise',
+      L_bh: 'receive.bandHere',
       G_rx: 'receive.frontGain',
       R_det: 'transmit.modulatorImpedance',
     },

@@ -1,5 +1,7 @@
 import { stage } from '../../fields/stage.ts';
+import { antennaFields } from '../antenna/fields.ts';
 import { convertFields } from '../convert/fields.ts';
+import { feedFields } from '../feed/fields.ts';
 import { filterFields } from '../filter/fields.ts';
 import { frontFields } from '../front/fields.ts';
 import { outputFields } from '../output/fields.ts';
@@ -12,7 +14,16 @@ import { receiveWorkings } from './workings.ts';
 
 export const receive = stage({
   fields: receiveFields,
-  after: [planFields, filterFields, convertFields, frontFields, transmitFields, outputFields],
+  after: [
+    planFields,
+    filterFields,
+    convertFields,
+    frontFields,
+    transmitFields,
+    outputFields,
+    antennaFields,
+    feedFields,
+  ],
   reads: receiveReads,
   work: workReceive,
   workings: receiveWorkings,

@@ -1,3 +1,4 @@
+import { noiseRise } from '../../circuit/noiseRise.ts';
 import { audioChips } from '../../data/devices.ts';
 import { noiseFromOutside } from '../../data/noiseClasses.ts';
 import { noResults, type Problem, type Work } from '../../fields/stage.ts';
@@ -12,7 +13,7 @@ import { CHIP_GAIN, mostAudio, soundOf, worstAudioHeat } from './audio.ts';
 import { receiveCautions } from './cautions.ts';
 import { receiveFields } from './fields.ts';
 import { front } from './front.ts';
-import { noiseRise, SIGNAL_FOR_TEN, spareLoss, thermalNoise } from './noise.ts';
+import { behindLosses, SIGNAL_FOR_TEN, spareLoss, thermalNoise } from './noise.ts';
 import type { ReceiveSeen } from './seen.ts';
 import { DB_PER_UNIT, S9, sReports } from './sReports.ts';
 
@@ -38,11 +39,13 @@ function workNoise(seen: ReceiveSeen, bandLoss: number) {
   const { chain, noiseFigure, floor, frontGain } = front({ ...seen, network, bandLoss });
   const external = noiseFromOutside(seen.place, seen.atmospheric, seen.frequency);
   const bandNoise = thermalNoise(seen.noiseBandwidth) + external;
-  const margin = bandNoise - floor;
+  const externalHere = behindLosses(external, seen.lineLoss, seen.efficiency ?? 1);
+  const bandHere = thermalNoise(seen.noiseBandwidth) + externalHere;
+  const margin = bandHere - floor;
   const sensitivity = floor + dbOfPowerRatio(SIGNAL_FOR_TEN);
   const sensitivityVolts = voltsOfDbm(sensitivity, 'Vrms', seen.antenna);
   const weakest = dbOfPowerRatio(
-    SIGNAL_FOR_TEN * (powerRatioOfDb(floor) + powerRatioOfDb(bandNoise)),
+    SIGNAL_FOR_TEN * (powerRatioOfDb(floor) + powerRatioOfDb(bandHere)),
   );
   return {
     chain,
@@ -54,13 +57,21 @@ function workNoise(seen: ReceiveSeen, bandLoss: number) {
     sensitivityEmf: 2 * sensitivityVolts,
     external,
     bandNoise,
+    externalHere,
+    bandHere,
     margin,
     sets: setsLimit(margin),
-    noiseRise: noiseRise(external, noiseFigure),
-    attenuator: spareLoss(external, noiseFigure),
+    noiseRise: noiseRise(externalHere, noiseFigure),
+    attenuator: spareLoss(externalHere, noiseFigure),
     weakest,
-    weakestUnits: 9 + (weakest - S9) / DB_PER_UNIT,
+    weakestUnits: unitsOf(weakest),
   };
+}
+
+/** S-units of a level; null below S1, where the scale ends. */
+function unitsOf(level: number): number | null {
+  const units = 9 + (level - S9) / DB_PER_UNIT;
+  return units >= 1 ? units : null;
 }
 
 function setsLimit(margin: number): 'band' | 'both' | 'receiver' {
@@ -97,7 +108,7 @@ function workAudio(seen: ReceiveSeen, noise: ReturnType<typeof workNoise>) {
     };
   });
   const hiss = atDetector(
-    dbOfPowerRatio(powerRatioOfDb(noise.floor) + powerRatioOfDb(noise.bandNoise)),
+    dbOfPowerRatio(powerRatioOfDb(noise.floor) + powerRatioOfDb(noise.bandHere)),
   );
   return {
     detectorVolts: atDetector(S9),

@@ -16,7 +16,7 @@ export const strongReads = {
   throughNetwork: 'receive.throughNetwork',
   chain: 'receive.chain?',
   floor: 'receive.floor?',
-  bandNoise: 'receive.bandNoise?',
+  bandNoise: 'receive.bandHere?',
   attenuator: 'receive.attenuator?',
   pair: 'strong.pair',
   frequency: 'strong.frequency?',

@@ -12,9 +12,9 @@ const sum = 'sum of decibels';
 const milliwatt = { value: 1e-3, unit: 'W', says: 'one milliwatt' } as const;
 const noise: Record<string, Bound> = {
   L_floor: 'receive.floor',
-  L_band: 'receive.bandNoise',
+  L_bh: 'receive.bandHere',
   L_N: {
-    formula: '10 * log10(10^(L_floor / 10) + 10^(L_band / 10))',
+    formula: '10 * log10(10^(L_floor / 10) + 10^(L_bh / 10))',
     unit: 'dBm',
     says: 'noise of band and receiver',
   },
@@ -253,13 +253,13 @@ export const strongWorkings: StageWorkings<typeof strongFields> = {
     return {
       says: 'Stations and band noise come in weaker, the receiver’s own noise does not.',
       formula:
-        '3 * (L_pair - L_spare) - 2 * IP_out - 10 * log10(10^(L_floor / 10) + 10^((L_band - L_spare) / 10))',
+        '3 * (L_pair - L_spare) - 2 * IP_out - 10 * log10(10^(L_floor / 10) + 10^((L_bh - L_spare) / 10))',
       where: {
         L_pair: 'strong.pair',
         L_spare: spare,
         IP_out: 'strong.interceptOutside',
         L_floor: 'receive.floor',
-        L_band: 'receive.bandNoise',
+        L_bh: 'receive.bandHere',
       },
       source: cubic,
     };
