@@ -70,13 +70,21 @@ test('the chain’s intercept is that of its blocks together', () => {
 
 // Source: ITU Radio Regulations, Article 5 (from memory).
 test.each([
-  [3.7e6, 3.9e6],
-  [7.1e6, 7.2e6],
-  [14.2e6, 13.87e6],
-  [21.2e6, 21.45e6],
-])('the nearest broadcaster of %f Hz is on %f Hz', (frequency, edge) => {
-  expect(nearestBroadcast(frequency).edge).toBe(edge);
-});
+  [3.7e6, 3.9e6, 4e6],
+  [7.1e6, 7.2e6, 7.45e6],
+  [7.2e6, 7.2e6, 7.45e6],
+  [7.3e6, 7.2e6, 7.45e6],
+  [14.2e6, 13.57e6, 13.87e6],
+  [21.2e6, 21.45e6, 21.85e6],
+])(
+  'the nearest broadcaster of %f Hz lies between %f and %f Hz, beside the channel',
+  (f, from, to) => {
+    const { place } = nearestBroadcast(f);
+    expect(place).toBeGreaterThan(from);
+    expect(place).toBeLessThan(to);
+    expect(Math.abs(place - f)).toBeGreaterThanOrEqual(20e3);
+  },
+);
 
 /** The output network fed from the antenna's side, written down branch after branch. */
 function backwards(ladder: OutputLadder, side: number): string {
@@ -143,7 +151,7 @@ describe('what the leaf says follows from what is typed', () => {
 
   test('a weak attenuator: each decibel takes three off the product, less what the noise loses', () => {
     const spare = num(direct, 'receive.attenuator');
-    const [floor, band] = [num(direct, 'receive.floor'), num(direct, 'receive.bandNoise')];
+    const [floor, band] = [num(direct, 'receive.floor'), num(direct, 'receive.bandHere')];
     const power = (dbm: number) => 10 ** (dbm / 10);
     const noise = 10 * Math.log10(power(floor) + power(band - spare));
     expect(num(direct, 'strong.productSpared')).toBeCloseTo(

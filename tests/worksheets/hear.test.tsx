@@ -19,7 +19,7 @@ describe('Hear it', () => {
     await screen.findByText(/^What is heard: A, the present filter/, {}, soon);
     await user.click(screen.getByRole('radio', { name: 'As spoken' }));
     expect(container.textContent).toMatch(/The voice as it is spoken/);
-    expect(container.textContent).toMatch(/Loud and soft by pitch/);
+    expect(container.textContent).toMatch(/Spectrum of what is heard/);
   });
 
   test('the slider and the field are one figure, and a tone moves with it', async () => {

@@ -26,13 +26,18 @@ export const broadcastBands: readonly BroadcastBand[] = [
   { name: '11 m', from: 25.67e6, to: 26.1e6 },
 ];
 
-/** What lies nearest to a frequency without covering it: an edge of a band, Hz. */
-export function nearestBroadcast(frequency: number): BroadcastBand & { readonly edge: number } {
-  const edges = broadcastBands.flatMap((band) => [
-    { ...band, edge: band.from },
-    { ...band, edge: band.to },
-  ]);
-  return edges.reduce((a, b) =>
-    Math.abs(b.edge - frequency) < Math.abs(a.edge - frequency) ? b : a,
+/** So far within its band a station is looked for, and so far from the own frequency, Hz. */
+const WITHIN = 25e3;
+
+/** The nearest place in a broadcasting band that is not the own channel, Hz. */
+export function nearestBroadcast(frequency: number): BroadcastBand & { readonly place: number } {
+  const places = broadcastBands.flatMap((band) => {
+    const within = Math.min(band.to - WITHIN, Math.max(band.from + WITHIN, frequency));
+    // In the middle of a band: a station beside the own channel.
+    const place = Math.abs(within - frequency) < WITHIN ? frequency + WITHIN : within;
+    return [{ ...band, place }];
+  });
+  return places.reduce((a, b) =>
+    Math.abs(b.place - frequency) < Math.abs(a.place - frequency) ? b : a,
   );
 }

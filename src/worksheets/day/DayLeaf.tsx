@@ -44,8 +44,9 @@ export function DayLeaf() {
             </Note>
             <Note title="A typical day">
               <p>
-                Medians of a month, ten decibels and a quarter of the critical frequency either way.
-                Today’s ionosonde reading, typed in, beats all of it for the hour it was taken.
+                Medians of a month, ten decibels and a quarter of the critical frequency either way
+                (common practice, no source). Today’s ionosonde reading, typed in, beats all of it
+                for the hour it was taken.
               </p>
             </Note>
           </>

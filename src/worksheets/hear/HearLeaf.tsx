@@ -118,7 +118,7 @@ export function HearLeaf() {
         </Disclosure>
       </Section>
       {answer && (
-        <Section title="By pitch">
+        <Section title="Spectrum">
           <SpectrumPicture answer={answer} />
         </Section>
       )}

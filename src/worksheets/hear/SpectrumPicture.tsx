@@ -19,7 +19,7 @@ function drawn({ heard, spectrumStep }: HearAnswer): CurveChartProps {
   const count = Math.floor(UP_TO / spectrumStep);
   const x = Float64Array.from({ length: count }, (_, k) => k * spectrumStep);
   return {
-    title: 'Loud and soft by pitch',
+    title: 'Spectrum of what is heard',
     summary: `The long-term spectrum: ${found.map(({ name }) => said(name)).join(', ')}. All are equally loud as a whole.`,
     curves: found.map(({ name, spectrum }, place) => ({
       x,

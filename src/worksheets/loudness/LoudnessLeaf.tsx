@@ -79,7 +79,7 @@ function Ear() {
           </>
         )}
         <Entry of="receive.speaker" />
-        <Entry of="receive.listening" />
+        <Entry of={phones ? 'receive.phonesListening' : 'receive.listening'} />
       </Fields>
       <Entry of="receive.setFor" form="row" />
       <Figures>
@@ -113,7 +113,7 @@ function Gain() {
       </Figures>
       <Rows
         of="receive.loudness"
-        caption="From S1 to S9 + 40 dB"
+        caption="From S1 to S9+40 dB"
         columns={[
           'report',
           'level',

@@ -10,7 +10,7 @@ interface LoudnessRow {
 }
 
 /** Reports with a name of their own in the picture. */
-const named: readonly string[] = ['S1', 'S3', 'S5', 'S7', 'S9', 'S9 + 20 dB', 'S9 + 40 dB'];
+const named: readonly string[] = ['S1', 'S3', 'S5', 'S7', 'S9', 'S9+20 dB', 'S9+40 dB'];
 
 /** From the noise to the strongest station: how far up the volume has to be. */
 export function LoudnessPicture() {

@@ -22,17 +22,25 @@ const ways: Readonly<Record<string, string>> = {
 export function PathSheet() {
   const route = useValue<string>('path.route');
   const sky = route === 'skyWave';
+  const arrives = useValue<number>('path.received') !== null;
   return (
     <SheetFrame
       stage="path"
       main={<Report />}
       lead={
-        <>
-          Over <Write of="path.distance" /> {ways[route ?? 'skyWave']},{' '}
-          <Read of="output.pepAntenna" or="the power wanted" /> arrive as{' '}
-          <Read of="path.report" or="nothing" />, <Read of="path.snr" or="an unknown margin" /> over
-          the noise there, give or take <Write of="path.spread" /> at the least.
-        </>
+        arrives ? (
+          <>
+            Over <Write of="path.distance" /> {ways[route ?? 'skyWave']},{' '}
+            <Read of="output.pepAntenna" or="the power wanted" /> arrive as{' '}
+            <Read of="path.report" or="nothing" />, <Read of="path.snr" or="an unknown margin" />{' '}
+            over the noise there, give or take <Write of="path.spread" /> at the least.
+          </>
+        ) : (
+          <>
+            Over <Write of="path.distance" /> {ways[route ?? 'skyWave']} nothing arrives as things
+            stand.
+          </>
+        )
       }
     >
       <Arrival />

@@ -82,7 +82,7 @@ function Pair() {
             </p>
           </Note>
           <Note title="S-units in dBm">
-            <p>S9 is −73 dBm; S9 + 20 dB is −53, S9 + 40 dB is −33.</p>
+            <p>S9 is −73 dBm; S9+20 dB is −53, S9+40 dB is −33.</p>
           </Note>
         </>
       }
@@ -104,6 +104,7 @@ function Pair() {
 }
 
 function Broadcaster() {
+  const converts = useValue<string>('plan.scheme') === 'conversion';
   return (
     <Section
       title="A broadcaster outside the band"
@@ -111,8 +112,8 @@ function Broadcaster() {
         <Note title="Find out which it is">
           <p>
             Tune to a quiet spot of the band. Speech or music that stays wherever you tune is
-            rectified in the detector; weak stations that come and go with a strong one are blocked;
-            a carrier that moves the wrong way as you tune comes in on the image.
+            rectified in the detector; weak stations that come and go with a strong one are blocked
+            {converts && '; a carrier that moves the wrong way as you tune comes in on the image'}.
           </p>
         </Note>
       }

@@ -41,7 +41,12 @@ export const constants = {
     says: 'loss of one reflection at the ground',
     source: 'ITU-R P.533 (second-hand)',
   },
-  s9: { value: S9_LEVEL, unit: 'dBm', says: 'level of S9 below 30 MHz', source: 'IARU R.1' },
+  s9: {
+    value: S9_LEVEL,
+    unit: 'dBm',
+    says: 'level of S9 below 30 MHz',
+    source: 'IARU Region 1, recommendation R.1',
+  },
   sUnit: { value: S_UNIT, unit: 'dB', says: 'one S-unit', source: 'IARU R.1' },
   noon: { value: 43_200, unit: 'h', says: 'noon' },
   day: { value: 86_400, unit: 'h', says: 'a day' },

@@ -58,6 +58,6 @@ export const heardWorkings = {
     says: 'In a sentence.',
     rule: 'Within 3 dB, half an S-unit, both hear one another alike.',
     where: { Delta_SNR: 'path.balance' },
-    source: 'this program’s own scale',
+    source: 'own scale, no source',
   },
 } satisfies Partial<StageWorkings<typeof pathFields>>;

@@ -50,3 +50,10 @@ export function soundOf(ears: Ears, power: number): number {
     ? ears.phonesSensitivity + dbOfPowerRatio(power / 1e-3)
     : ears.speakerSensitivity + dbOfPowerRatio(power) - dbOfVoltageRatio(ears.speakerDistance);
 }
+
+/** The power that is comfortable with what is listened with, W. */
+export const comfortableOf = (seen: {
+  readonly ears: 'speaker' | 'phones';
+  readonly listening: number;
+  readonly phonesListening: number;
+}): number => (seen.ears === 'phones' ? seen.phonesListening : seen.listening);

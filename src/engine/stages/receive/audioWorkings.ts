@@ -2,7 +2,7 @@ import { type AudioChipKey, audioChips } from '../../data/devices.ts';
 import type { Bound, Look, StageWorkings } from '../../fields/workings.ts';
 import { CHIP_GAIN } from './audio.ts';
 import type { receiveFields } from './fields.ts';
-import { milliwatt, s9, sUnits, sum } from './referenceLevels.ts';
+import { comfortablePath, milliwatt, s9, sUnits, sum } from './referenceLevels.ts';
 import { DB_PER_UNIT } from './sReports.ts';
 
 const chipOf = (look: Look) => audioChips[look('receive.chip') as AudioChipKey] ?? audioChips.a386;
@@ -163,10 +163,10 @@ export const audioWorkings: Pick<StageWorkings<typeof receiveFields>, AudioKey> 
     },
     source: 'closed form: P = V²/R',
   },
-  'loudness.needed': {
+  'loudness.needed': (look) => ({
     says: 'From the detector’s voltage up to the one that is comfortable.',
     formula: '20 * log10(sqrt(P_ls * R_sp) / V_d)',
-    where: { P_ls: 'receive.listening', R_sp: 'receive.speaker', V_d: 'row.detector' },
+    where: { P_ls: comfortablePath(look), R_sp: 'receive.speaker', V_d: 'row.detector' },
     source: 'definition of the decibel, ITU-R V.574',
-  },
+  }),
 };

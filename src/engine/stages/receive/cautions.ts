@@ -2,6 +2,7 @@ import { audioChips } from '../../data/devices.ts';
 import { noiseClasses } from '../../data/noiseClasses.ts';
 import type { Problem } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
+import { comfortableOf } from './audio.ts';
 import type { ReceiveSeen } from './seen.ts';
 
 /**
@@ -72,18 +73,19 @@ export function receiveCautions(
       'A speaker of more ohms, or a lower supply for the chip.',
     );
   }
-  if (seen.listening > worked.speakerMost) {
+  const phones = seen.ears === 'phones';
+  const listening = phones ? 'phonesListening' : 'listening';
+  if (comfortableOf(seen) > worked.speakerMost) {
     warn(
-      'listening',
+      listening,
       `This chip gives at most ${format(worked.speakerMost, 'W', 2)} here.`,
       'A higher supply for the chip, a speaker of fewer ohms, or headphones.',
     );
   }
   // Can it hurt?
-  const phones = seen.ears === 'phones';
   if (worked.comfort > LASTS) {
     warn(
-      'listening',
+      listening,
       `What is called comfortable here comes to ${format(worked.comfort, 'dB', 2)} at the ear: too loud for hours on end.`,
       phones
         ? 'Headphones need microwatts: ten of them make some 80 dB in usual ones.'

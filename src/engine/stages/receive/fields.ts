@@ -64,6 +64,7 @@ export const receiveFields = declare({
       unit: 'dB',
       digits: 3,
       help: 'Of the whole receiver, at the antenna terminal. On the lower bands 15 to 20 dB is plenty.',
+      source: 'common practice, no source',
     }),
     floor: quantity({
       label: 'Noise floor',
@@ -141,6 +142,7 @@ export const receiveFields = declare({
       unit: 'dB',
       digits: 3,
       help: 'How much louder the noise gets when the antenna takes the place of a dummy load. Compare it with what you hear: 4 to 5 dB is the least.',
+      source: 'common practice, no source',
     }),
     attenuator: quantity({
       label: 'Attenuator that would do no harm',
@@ -222,7 +224,7 @@ export const receiveFields = declare({
       help: 'Sound pressure level that the comfortable power makes.',
     }),
     loudest: quantity({
-      label: 'S9 + 40 dB comes up',
+      label: 'S9+40 dB comes up',
       symbol: 'SPL_max',
       unit: 'dB',
       digits: 2,
@@ -243,7 +245,7 @@ export const receiveFields = declare({
       help: 'At the preamplifier’s input: as strong as the noise that comes there from the antenna. Keep ripple, magnetic pick-up and common ground well below it.',
     }),
     loudness: table({
-      label: 'Loudness from S1 to S9 + 40 dB',
+      label: 'Loudness from S1 to S9+40 dB',
       help: 'Volume full up. The last column says how much audio gain it takes: less is set with the volume knob.',
       columns: {
         report: words({ label: 'Signal', help: 'S-meter reading.' }),

@@ -29,6 +29,7 @@ export const receiveReads = {
   audioSupply: 'receive.audioSupply?',
   speaker: 'receive.speaker',
   listening: 'receive.listening',
+  phonesListening: 'receive.phonesListening',
   ears: 'receive.ears',
   speakerSensitivity: 'receive.speakerSensitivity',
   speakerDistance: 'receive.speakerDistance',

@@ -1,4 +1,9 @@
+import type { Look } from '../../fields/workings.ts';
 import { S9 } from './sReports.ts';
+
+/** Where the comfortable power is typed. */
+export const comfortablePath = (look: Look): string =>
+  look('receive.ears') === 'phones' ? 'receive.phonesListening' : 'receive.listening';
 
 /** Sources and constants that several workings name. */
 export const sum = 'sum of decibels';

@@ -1,6 +1,6 @@
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { receiveFields } from './fields.ts';
-import { milliwatt, s9, sum } from './referenceLevels.ts';
+import { comfortablePath, milliwatt, s9, sum } from './referenceLevels.ts';
 import { DB_PER_UNIT } from './sReports.ts';
 
 const pressure = 'definition of the sensitivity, IEC 60268-5 and 60268-7 (from memory)';
@@ -21,7 +21,7 @@ export const soundWorkings: Pick<StageWorkings<typeof receiveFields>, SoundKey> 
     formula: 'min(A_af, 20 * log10(sqrt(P_ls * R_sp) / V_set))',
     where: {
       A_af: 'receive.audioGain',
-      P_ls: 'receive.listening',
+      P_ls: comfortablePath(look),
       R_sp: 'receive.speaker',
       L_9: s9,
       d_S: { value: DB_PER_UNIT, unit: 'dB', says: 'a unit' },
@@ -43,7 +43,7 @@ export const soundWorkings: Pick<StageWorkings<typeof receiveFields>, SoundKey> 
   }),
   comfort: (look) =>
     heard(look, 'The comfortable power, if the chip can give it.', 'min(P_ls, P_af)', {
-      P_ls: 'receive.listening',
+      P_ls: comfortablePath(look),
       P_af: 'receive.speakerMost',
     }),
   loudest: (look) =>

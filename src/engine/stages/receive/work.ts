@@ -9,7 +9,7 @@ import {
   voltageRatioOfDb,
 } from '../../quantity/decibel.ts';
 import { voltsOfDbm } from '../../quantity/power.ts';
-import { CHIP_GAIN, mostAudio, soundOf, worstAudioHeat } from './audio.ts';
+import { CHIP_GAIN, comfortableOf, mostAudio, soundOf, worstAudioHeat } from './audio.ts';
 import { receiveCautions } from './cautions.ts';
 import { receiveFields } from './fields.ts';
 import { front } from './front.ts';
@@ -85,7 +85,8 @@ function workAudio(seen: ReceiveSeen, noise: ReturnType<typeof workNoise>) {
   const audioVoltage = seen.audioSupply ?? Math.min(seen.supply, chip.supply[1]);
   const audioGain = seen.preampGain + dbOfVoltageRatio(CHIP_GAIN[seen.chipGain]);
   const speakerMost = mostAudio(chip, audioVoltage, seen.speaker);
-  const wanted = Math.sqrt(seen.listening * seen.speaker);
+  const comfortable = comfortableOf(seen);
+  const wanted = Math.sqrt(comfortable * seen.speaker);
   const powerOf = (detector: number, gain: number) =>
     Math.min((detector * voltageRatioOfDb(gain)) ** 2 / seen.speaker, speakerMost);
   const atDetector = (level: number) =>
@@ -118,7 +119,7 @@ function workAudio(seen: ReceiveSeen, noise: ReturnType<typeof workNoise>) {
     speakerMost,
     chipHeat: worstAudioHeat(chip, audioVoltage, seen.speaker),
     setGain,
-    comfort: soundOf(seen, Math.min(seen.listening, speakerMost)),
+    comfort: soundOf(seen, Math.min(comfortable, speakerMost)),
     loudest: loudness.at(-1)?.soundSet ?? null,
     noiseSound: soundOf(seen, powerOf(hiss, setGain)),
     humAllowed: hiss,

@@ -5,11 +5,21 @@ import type { StrongSeen } from './seen.ts';
 
 type Results = Work<typeof strongFields>['results'];
 
+/** Nearer than this it lies in the channel, Hz. Common practice, no source. */
+const CHANNEL = 5e3;
+
 /** What is too much for the receiver, and what would help. */
 export function advice(seen: StrongSeen, results: Results): Problem[] {
   const out: Problem[] = [];
   const warn = (field: string, says: string, help: string) =>
     out.push({ field: `strong.${field}`, weight: 'warns', says, try: help });
+  if (Math.abs((results.broadcaster ?? 0) - seen.nominal) < CHANNEL) {
+    warn(
+      'frequency',
+      'A station in the channel itself cannot be kept out: the filter lets it through.',
+      'A frequency some kilohertz away.',
+    );
+  }
   const { productOver, productSpared, blockMargin, ways } = results;
   if (productOver !== null && productOver > 0) {
     const spared = seen.attenuator !== null && (productSpared ?? 0) <= 0;

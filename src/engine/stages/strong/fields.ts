@@ -93,7 +93,7 @@ export const strongFields = declare({
       symbol: 'f_bc',
       unit: 'Hz',
       digits: 5,
-      help: 'As typed, or the nearest edge of a broadcasting band.',
+      help: 'As typed, or the nearest place in a broadcasting band.',
     }),
     blocked: table({
       label: 'Blocking',

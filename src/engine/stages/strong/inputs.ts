@@ -10,7 +10,7 @@ export const strongInputs = {
     default: -43,
     typical: [-60, -23],
     digits: 3,
-    help: 'At the antenna. S9 is −73 dBm: −43 is S9 + 30 dB, a busy evening.',
+    help: 'At the antenna. S9 is −73 dBm: −43 is S9+30 dB, a busy evening.',
   }),
   frequency: quantity({
     label: 'A broadcaster on',
@@ -19,7 +19,7 @@ export const strongInputs = {
     range: [100e3, 60e6],
     default: null,
     digits: 5,
-    help: 'Left blank: the nearest edge of a broadcasting band.',
+    help: 'Left blank: the nearest place in a broadcasting band.',
   }),
   level: quantity({
     label: 'Its strength at the antenna',

@@ -36,7 +36,7 @@ export function workStrong(seen: StrongSeen): Work<typeof strongFields> {
   const product = thirdProduct(seen.pair, interceptOutside);
   const spared = seen.attenuator ?? 0;
   const noiseSpared = dbOfPowerRatio(powerRatioOfDb(floor) + powerRatioOfDb(bandNoise - spared));
-  const broadcaster = seen.frequency ?? nearestBroadcast(seen.nominal).edge;
+  const broadcaster = seen.frequency ?? nearestBroadcast(seen.nominal).place;
   const taken = takenOf(seen);
   const blocked = blockedBy(seen, blocks.slice(0, last), taken(broadcaster));
   const blockMargin = Math.min(...blocked.map(({ margin }) => margin));

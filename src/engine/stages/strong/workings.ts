@@ -265,7 +265,7 @@ export const strongWorkings: StageWorkings<typeof strongFields> = {
     };
   },
   'blocks.block': {
-    says: 'The blocks of the receiver that bend.',
+    says: 'The blocks of the receiver that distort.',
     rule: 'Amplifiers, mixer, crystal filter and detector.',
     where: {},
     source: 'definition',
@@ -278,7 +278,7 @@ export const strongWorkings: StageWorkings<typeof strongFields> = {
     source: sum,
   }),
   'blocks.referred': {
-    says: 'What is amplified before it bends earlier.',
+    says: 'What is amplified before it distorts earlier.',
     formula: 'IP_row - G_b',
     where: { IP_row: 'row.own', G_b: 'row.before' },
     source: sum,
@@ -292,13 +292,13 @@ export const strongWorkings: StageWorkings<typeof strongFields> = {
   broadcaster: (look) =>
     look('strong.frequency') === null
       ? {
-          says: 'The nearest edge of a broadcasting band.',
-          formula: 'f_edge',
+          says: 'The nearest place in a broadcasting band that is not the own channel.',
+          formula: 'f_near',
           where: {
-            f_edge: {
-              value: nearestBroadcast(look('plan.nominal') as number).edge,
+            f_near: {
+              value: nearestBroadcast(look('plan.nominal') as number).place,
               unit: 'Hz',
-              says: `edge of the ${nearestBroadcast(look('plan.nominal') as number).name} band`,
+              says: `in the ${nearestBroadcast(look('plan.nominal') as number).name} band`,
               source: 'ITU Radio Regulations, Article 5 (from memory)',
             },
           },
@@ -306,7 +306,7 @@ export const strongWorkings: StageWorkings<typeof strongFields> = {
         }
       : typed('strong.frequency'),
   'blocked.block': {
-    says: 'The blocks before the crystal filter that bend.',
+    says: 'The blocks before the crystal filter that distort.',
     rule: 'Behind the filter the broadcaster is gone.',
     where: {},
     source: 'definition',

@@ -272,7 +272,11 @@ function clipOf(place: Place): Working {
           D_mod: { value: MODULATOR_MARGIN, unit: 'dB', says: 'common practice, no source' },
         },
       ],
-      thirdOut: ['The most that the amplifier can give.', 'L_3', { L_3: 'transmit.thirdClip' }],
+      thirdOut: [
+        'The most that the amplifier can give.',
+        'L_third',
+        { L_third: 'transmit.thirdClip' },
+      ],
       driverOut: ['The most that the driver can give.', 'L_drv', { L_drv: 'transmit.driverClip' }],
       collector: [
         'The collector uses the whole supply at full power: that is how its load is chosen.',

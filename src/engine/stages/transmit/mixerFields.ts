@@ -25,7 +25,7 @@ export const mixerResults = {
   }),
   thirdClip: quantity({
     label: 'Most the third amplifier can give',
-    symbol: 'L_3',
+    symbol: 'L_third',
     unit: 'dBm',
     digits: 3,
     help: 'Where current or voltage at its collector runs out.',
