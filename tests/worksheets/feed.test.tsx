@@ -9,7 +9,7 @@ test('a line that is said is worked out; a loss that is known stands as typed', 
   await user.selectOptions(field('feed.line'), 'known');
   await user.clear(field('feed.knownLoss'));
   await user.type(field('feed.knownLoss'), '2.5');
-  expect(container.querySelector('.figure--main')?.textContent).toMatch(/2\.5\sdB/);
+  expect(container.querySelector('.figure--main')?.textContent).toMatch(/2\.50\sdB/);
   expect(lead()).toContain('as typed');
   await user.selectOptions(field('feed.line'), 'rg213');
   expect(lead()).toContain('RG-213');
