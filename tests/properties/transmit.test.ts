@@ -1,19 +1,44 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cosinePulse } from '../../src/engine/circuit/conduction.ts';
+import { convertFields } from '../../src/engine/stages/convert/fields.ts';
+import { frontFields } from '../../src/engine/stages/front/fields.ts';
 import { planFields } from '../../src/engine/stages/plan/fields.ts';
 import { transmitFields } from '../../src/engine/stages/transmit/fields.ts';
 import type { TransmitSeen } from '../../src/engine/stages/transmit/seen.ts';
 import { workTransmit } from '../../src/engine/stages/transmit/work.ts';
 import { anyInputs, anyValue, notFinite } from './transmitInputs.ts';
 
-const { frequency, supply, pep, antenna, ambient } = planFields.inputs;
+const { frequency, supply, pep, antenna, ambient, scheme } = planFields.inputs;
+const { oscillatorLevel, signalLevel, mixerLoss } = convertFields.inputs;
+const { end } = frontFields.inputs;
+const decibels = fc.option(fc.double({ min: -200, max: 60, noNaN: true }), { nil: null });
+
+/** What the band-pass leaves of the mixer's products, in a rig that converts. */
+const leftovers = fc.array(
+  fc.record({
+    what: fc.constant('image'),
+    frequency: fc.double({ min: 1e5, max: 1e8, noNaN: true }),
+    before: decibels,
+    taken: decibels,
+    left: decibels,
+  }),
+  { maxLength: 4 },
+);
 
 /** Anything at all that the fields accept, and any filter. */
 const seen: fc.Arbitrary<TransmitSeen> = fc
   .record({
     own: anyInputs(transmitFields.inputs),
     frequency: anyValue(frequency).map((f) => f ?? 7e6),
+    filterFrequency: fc.option(fc.double({ min: 1e5, max: 1e8, noNaN: true }), { nil: null }),
+    scheme: anyValue(scheme),
+    oscillatorLevel: anyValue(oscillatorLevel),
+    signalLevel: anyValue(signalLevel),
+    mixerLoss: anyValue(mixerLoss),
+    frontEnd: anyValue(end),
+    frontLoss: fc.option(fc.double({ min: 0, max: 60, noNaN: true }), { nil: null }),
+    frontLeftovers: fc.option(leftovers, { nil: null }),
     supply: anyValue(supply),
     pep: anyValue(pep),
     antenna: anyValue(antenna),
