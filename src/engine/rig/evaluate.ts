@@ -1,6 +1,6 @@
 import type { InputField } from '../fields/kinds.ts';
 import { noResults, type Problem, type Stage } from '../fields/stage.ts';
-import type { Entry, Rig } from './document.ts';
+import type { Rig } from './document.ts';
 import { enter, type Reader } from './enter.ts';
 import { keep } from './keep.ts';
 import type { Worked, WorkedInput, WorkedStage } from './worked.ts';
@@ -33,12 +33,6 @@ interface Plan {
   readonly own: readonly string[];
 }
 
-interface EntrySlot {
-  readonly entry: Entry | undefined;
-  readonly across: number | undefined;
-  readonly input: WorkedInput;
-}
-
 /**
  * An evaluator over an ordered list of stages, with a one-slot memory for each stage and entry.
  * `ran` is told of each stage that was run.
@@ -49,40 +43,53 @@ export function createEvaluator(
   ran: (key: string) => void = () => {},
 ): Evaluate {
   const slots = new Map<string, Slot>();
-  const entries = new Map<string, EntrySlot>();
-
-  const understand = (rig: Rig): Record<string, WorkedInput> => {
-    const inputs: Record<string, WorkedInput> = {};
-    const visit = (path: string, field: InputField): WorkedInput => {
-      const seen = inputs[path];
-      if (seen) return seen;
-      const across = acrossOf(field, visitByPath);
-      const entry = rig.entries[path];
-      const old = entries.get(path);
-      const input =
-        old && old.entry === entry && old.across === across
-          ? old.input
-          : keep(old?.input, enter(path, field, entry, across, read));
-      if (old?.input !== input || old.entry !== entry || old.across !== across) {
-        entries.set(path, { entry, across, input });
-      }
-      inputs[path] = input;
-      return input;
-    };
-    const visitByPath = (path: string): WorkedInput | undefined => {
-      const field = fieldsByPath.get(path);
-      return field ? visit(path, field) : undefined;
-    };
-    for (const [path, field] of fieldsByPath) visit(path, field);
-    return inputs;
-  };
-
   const fieldsByPath = new Map<string, InputField>();
+  // Powers are typed as volts, too: across which field, and whose meaning hangs on it.
+  const readAcross = new Map<string, string[]>();
   for (const { fields } of stages) {
     for (const [key, field] of Object.entries(fields.inputs)) {
-      fieldsByPath.set(`${fields.key}.${key}`, field);
+      const path = `${fields.key}.${key}`;
+      fieldsByPath.set(path, field);
+      if (field.kind !== 'quantity' || typeof field.across !== 'string') continue;
+      readAcross.set(field.across, [...(readAcross.get(field.across) ?? []), path]);
     }
   }
+
+  let entries: Rig['entries'] = {};
+  let inputs: Readonly<Record<string, WorkedInput>> | null = null;
+
+  /** Understands what is typed; what was understood before and hangs on nothing new stays. */
+  const understand = (rig: Rig): Readonly<Record<string, WorkedInput>> => {
+    const old = inputs;
+    const fresh = old === null ? {} : { ...old };
+    const open = old === null ? [...fieldsByPath.keys()] : changedPaths(entries, rig.entries);
+    const done = new Set<string>();
+    const visit = (path: string): WorkedInput | undefined => {
+      const field = fieldsByPath.get(path);
+      if (!field) return undefined;
+      if (done.has(path) || (old !== null && !open.includes(path))) return fresh[path];
+      done.add(path);
+      const input = keep(
+        old?.[path],
+        enter(path, field, rig.entries[path], acrossOf(field, visit), read),
+      );
+      fresh[path] = input;
+      return input;
+    };
+    for (let at = 0; at < open.length; at += 1) {
+      const path = open[at] ?? '';
+      const before = old?.[path]?.value;
+      const after = visit(path)?.value;
+      if (old === null || Object.is(before, after)) continue;
+      for (const reader of readAcross.get(path) ?? []) {
+        done.delete(reader);
+        open.push(reader);
+      }
+    }
+    entries = rig.entries;
+    inputs = done.size === 0 && old !== null ? old : fresh;
+    return inputs;
+  };
 
   const plans = stages.map((stage) => planOf(stage, fieldsByPath));
 
@@ -107,6 +114,13 @@ export function createEvaluator(
     }
     return worked;
   };
+}
+
+/** Paths whose entries are not the same objects. */
+function changedPaths(old: Rig['entries'], fresh: Rig['entries']): string[] {
+  const out = Object.keys(fresh).filter((path) => fresh[path] !== old[path]);
+  for (const path of Object.keys(old)) if (!(path in fresh)) out.push(path);
+  return out;
 }
 
 function planOf(stage: Stage, fieldsByPath: ReadonlyMap<string, InputField>): Plan {
