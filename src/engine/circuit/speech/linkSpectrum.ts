@@ -35,9 +35,10 @@ export function linkSpectrum(link: Link): LinkSpectrum {
     of === null ? 1 : 10 ** ((of[k] as number) / 10);
   const speech = new Float64Array(middle);
   const noise = new Float64Array(middle);
+  const voice = spokenAt(step, middle);
   let sent = 0;
   for (let k = 1; k < middle; k += 1) {
-    const spoken = 10 ** (speechLevel(k * step) / 10);
+    const spoken = voice[k] as number;
     const [up, down] = [middle + k, middle - k];
     const [sentUp, sentDown] = [power(sender, up), power(sender, down)];
     const [gotUp, gotDown] = [power(receiver, up), power(receiver, down)];
@@ -47,4 +48,15 @@ export function linkSpectrum(link: Link): LinkSpectrum {
   }
   const density = sent / (10 ** (ratio / 10) * bandwidth);
   return { step, speech, noise: noise.map((one) => one * density) };
+}
+
+let known: { readonly step: number; readonly spoken: Float64Array } | null = null;
+
+/** Power of normal speech in a hertz at k·step: the same for every link. */
+function spokenAt(step: number, length: number): Float64Array {
+  if (known?.step === step && known.spoken.length === length) return known.spoken;
+  const spoken = new Float64Array(length);
+  for (let k = 1; k < length; k += 1) spoken[k] = 10 ** (speechLevel(k * step) / 10);
+  known = { step, spoken };
+  return spoken;
 }

@@ -3,7 +3,7 @@ import type { Problem } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import { freeSpaceLoss } from '../../waves/freeSpaceLoss.ts';
 import { groundWave } from '../../waves/groundWave.ts';
-import type { PathSeen } from './seen.ts';
+import type { WaySeen } from './seen.ts';
 import { bothGains, type Way } from './way.ts';
 
 /** Twice the field of free space over perfect ground, and half of it heard there again, dB. */
@@ -13,7 +13,7 @@ export const BOTH_ON_GROUND = 20 * Math.log10(2);
 export const GROUND_END = 1e6;
 
 /** Along the ground, both antennas standing on it. */
-export function byGround(seen: PathSeen): Way {
+export function byGround(seen: WaySeen): Way {
   const { frequency, distance } = seen;
   const wave = groundWave(frequency, grounds[seen.ground]);
   const lossOver = (d: number): number => freeSpaceLoss(frequency, d) + BOTH_ON_GROUND + wave(d);
@@ -43,7 +43,7 @@ export function byGround(seen: PathSeen): Way {
   };
 }
 
-function levelWire(seen: PathSeen): Problem[] {
+function levelWire(seen: WaySeen): Problem[] {
   if (seen.antennaMade?.kind !== 'horizontal') return [];
   return [
     {

@@ -3,11 +3,11 @@ import { format } from '../../quantity/format.ts';
 import { freeSpaceLoss } from '../../waves/freeSpaceLoss.ts';
 import { lineRay, type Sight } from './lineRay.ts';
 import { radioHorizon } from './radioHorizon.ts';
-import type { PathSeen } from './seen.ts';
+import type { WaySeen } from './seen.ts';
 import { bothGains, type Way } from './way.ts';
 
 /** In line of sight, with the ground's ray or without. */
-export function bySight(seen: PathSeen): Way {
+export function bySight(seen: WaySeen): Way {
   const { frequency, distance, height, farHeight, polarisation } = seen;
   const ground = seen.route === 'twoRay' ? grounds[seen.ground] : null;
   const sight: Sight = { frequency, height, farHeight, ground, polarisation };

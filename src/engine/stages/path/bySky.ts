@@ -4,7 +4,7 @@ import { freeSpaceLoss } from '../../waves/freeSpaceLoss.ts';
 import { absorptionIndex } from './absorption.ts';
 import { E_HEIGHT, eCritical } from './eLayer.ts';
 import { hopReach, incidenceSecant } from './hop.ts';
-import type { PathSeen } from './seen.ts';
+import type { WaySeen } from './seen.ts';
 import { skipDistance } from './skipDistance.ts';
 import { type Sky, skyRay } from './skyRay.ts';
 import { declinations, sunZenith } from './sun.ts';
@@ -15,7 +15,7 @@ import { bothGains, type Part, type Way } from './way.ts';
 const WORKING_SHARE = 0.85;
 
 /** By the ionosphere. */
-export function bySky(seen: PathSeen): Way {
+export function bySky(seen: WaySeen): Way {
   const { frequency, distance, lowest } = seen;
   const byE = seen.layer === 'e';
   const height = byE ? E_HEIGHT : seen.layerHeight;
@@ -68,7 +68,7 @@ export function bySky(seen: PathSeen): Way {
 
 /** By day the E layer may return a ray before it comes to the F2 layer. */
 function screened(
-  { layer, frequency, sunspots }: PathSeen,
+  { layer, frequency, sunspots }: WaySeen,
   { elevation, open }: { elevation: number; open: boolean },
   zenith: number,
 ): Problem[] {
@@ -86,7 +86,7 @@ function screened(
 }
 
 function skyProblems(
-  seen: PathSeen,
+  seen: WaySeen,
   ray: { elevation: number; hops: number; muf: number; hopDistance: number },
   skip: number | null,
 ): Problem[] {

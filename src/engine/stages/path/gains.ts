@@ -1,6 +1,6 @@
 import { grounds } from '../../data/grounds.ts';
 import { antennaGain } from '../../waves/antennaGain.ts';
-import type { PathSeen } from './seen.ts';
+import type { WaySeen } from './seen.ts';
 
 /** Gains of both antennas towards a ray, dBi. */
 export interface Gains {
@@ -14,12 +14,12 @@ export interface Gains {
  *
  * @param elevation rad; read by way of the layer only
  */
-export function gainsAt(seen: PathSeen, elevation: number): Gains {
+export function gainsAt(seen: WaySeen, elevation: number): Gains {
   const here = ownGain(seen, elevation);
   return { here, there: seen.antennaFar === 'same' ? here : seen.farGain };
 }
 
-function ownGain(seen: PathSeen, elevation: number): number {
+function ownGain(seen: WaySeen, elevation: number): number {
   const { antennaMade, antennaAlong, antennaFree, route } = seen;
   if (antennaMade === null || antennaAlong === null || antennaFree === null) return seen.gain;
   if (route === 'skyWave') {

@@ -3,20 +3,36 @@ import { dbmOfWatts } from '../../quantity/power.ts';
 import { feedsOf } from './feeds.ts';
 import type { pathFields } from './fields.ts';
 import { noisesOf } from './noises.ts';
-import { reachDistances } from './reach.ts';
+import { type Arrival, reachDistances } from './reach.ts';
 import type { PathSeen } from './seen.ts';
 import { sUnits } from './sMeter.ts';
 import type { Way } from './way.ts';
 
 type Results = Work<typeof pathFields>['results'];
 
-/** The same way over distance; null where nothing arrives anywhere. */
-export function reachCurve(seen: PathSeen, power: number, way: Way): Results['reach'] {
-  const noise = noisesOf(seen)?.there ?? null;
-  const points = [...reachDistances(way.end)].flatMap((distance) => {
+/** What arrives at a distance of the chart. */
+export interface Along extends Arrival {
+  /** m */
+  readonly distance: number;
+}
+
+/** The same way over all distances of the chart where anything arrives. */
+export function arrivals(way: Way): Along[] {
+  const out: Along[] = [];
+  for (const distance of reachDistances(way.end)) {
     const arrival = way.over(distance);
-    return arrival ? [{ distance, ...arrival }] : [];
-  });
+    if (arrival) out.push({ distance, ...arrival });
+  }
+  return out;
+}
+
+/** Levels over distance; null where nothing arrives anywhere. */
+export function reachCurve(
+  seen: PathSeen,
+  power: number,
+  points: readonly Along[],
+): Results['reach'] {
+  const noise = noisesOf(seen)?.there ?? null;
   if (points.length === 0) return null;
   const feeds = feedsOf(seen);
   const sent = dbmOfWatts(power) - feeds.here - feeds.there;

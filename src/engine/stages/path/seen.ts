@@ -19,3 +19,25 @@ export type PathSeen = Seen<
   | typeof pathFields,
   typeof pathReads
 >;
+
+/** What the way doesn't look at: powers, noises, and what is made of them. */
+export const besideWay = [
+  'pep',
+  'power',
+  'bandNoise',
+  'floor',
+  'external',
+  'place',
+  'atmospheric',
+  'bandwidth',
+  'feedLoss',
+  'farFeedLoss',
+  'farPlace',
+  'farAtmospheric',
+  'farPower',
+  'spread',
+  'duty',
+] as const satisfies readonly (keyof PathSeen)[];
+
+/** What the way is given. */
+export type WaySeen = Omit<PathSeen, (typeof besideWay)[number]>;

@@ -2,7 +2,7 @@ import type { Problem, Work } from '../../fields/stage.ts';
 import type { pathFields } from './fields.ts';
 import { gainsAt } from './gains.ts';
 import type { Arrival } from './reach.ts';
-import type { PathSeen } from './seen.ts';
+import type { WaySeen } from './seen.ts';
 
 /** Some of the stage's results. */
 export type Part = Partial<Work<typeof pathFields>['results']>;
@@ -18,7 +18,7 @@ export interface Way {
 }
 
 /** Gains of both antennas together towards an elevation, dB. */
-export function bothGains(seen: PathSeen, elevation: number): number {
+export function bothGains(seen: WaySeen, elevation: number): number {
   const { here, there } = gainsAt(seen, elevation);
   return here + there;
 }

@@ -1,3 +1,4 @@
+import { remember } from '../../fields/remember.ts';
 import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
@@ -12,8 +13,8 @@ import { type Gains, gainsAt } from './gains.ts';
 import { heardOf } from './heard.ts';
 import { noisesOf } from './noises.ts';
 import { cause } from './pathWords.ts';
-import { reachCurve } from './reachCurve.ts';
-import type { PathSeen } from './seen.ts';
+import { type Along, arrivals, reachCurve } from './reachCurve.ts';
+import { besideWay, type PathSeen, type WaySeen } from './seen.ts';
 import { overS9, sReport, sUnits } from './sMeter.ts';
 import { itemsBack, itemsOf, sumRows } from './sumRows.ts';
 import { understood } from './understood.ts';
@@ -24,7 +25,7 @@ type Results = Work<typeof pathFields>['results'];
 /** What is left of the signal at the other end, and whether speech gets through. */
 export function workPath(seen: PathSeen): Work<typeof pathFields> {
   const power = seen.power ?? seen.pep;
-  const way = wayOf(seen);
+  const { way, along } = wayAlong(seen, 0);
   const gains = gainsAt(seen, way.part.elevation ?? 0);
   const feeds = feedsOf(seen);
   const atAntenna = power * powerRatioOfDb(-feeds.here);
@@ -41,7 +42,7 @@ export function workPath(seen: PathSeen): Work<typeof pathFields> {
     cause: cause(seen.route, placeThere(seen), seen.spread),
     ...arriving(seen, power, gains, way.part),
     ...exposed(seen.frequency, power * powerRatioOfDb(strongest - feeds.here) * seen.duty),
-    reach: reachCurve(seen, power, way),
+    reach: reachCurve(seen, power, along),
   };
   const typical = seen.route === 'skyWave' && seen.layer === 'f2' && seen.foF2 === null;
   return {
@@ -63,7 +64,17 @@ const noOutput: Problem = {
   says: 'Output has no answer yet: reckoned with the power wanted.',
 };
 
-function wayOf(seen: PathSeen): Way {
+/** The way, and what arrives by it at each distance of the chart. */
+const wayAlong = remember<
+  PathSeen,
+  (typeof besideWay)[number],
+  { readonly way: Way; readonly along: readonly Along[] }
+>(besideWay, (seen) => {
+  const way = wayOf(seen);
+  return { way, along: arrivals(way) };
+});
+
+function wayOf(seen: WaySeen): Way {
   if (seen.route === 'skyWave') return bySky(seen);
   return seen.route === 'groundWave' ? byGround(seen) : bySight(seen);
 }

@@ -5,8 +5,18 @@ export interface Product {
   readonly sign: 1 | -1;
 }
 
-/** All products up to an order, each once, pure harmonics among them. */
+/** All products up to an order, each once, pure harmonics among them; the same list each time. */
 export function productsUpTo(most: number): readonly Product[] {
+  const known = lists.get(most);
+  if (known) return known;
+  const list = listed(most);
+  lists.set(most, list);
+  return list;
+}
+
+const lists = new Map<number, readonly Product[]>();
+
+function listed(most: number): readonly Product[] {
   const out: Product[] = [];
   for (let order = 1; order <= most; order += 1) {
     for (let m = 0; m <= order; m += 1) {

@@ -1,9 +1,17 @@
 import { coupledGain, coupledLadder } from '../../circuit/coupledCircuits.ts';
 import { mixed, wayOf } from '../../circuit/mixing.ts';
 import type { Outcome } from '../../fields/kinds.ts';
+import { remember } from '../../fields/remember.ts';
 import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
-import { alternatives, isFilter, isWanted, lowestWithin } from './alternatives.ts';
+import {
+  type Around,
+  alternatives,
+  isFilter,
+  isWanted,
+  lowestWithin,
+  type Tried,
+} from './alternatives.ts';
 import { productsFields } from './fields.ts';
 import { nameOf, nearestMeeting, productsUpTo, type Tuning } from './products.ts';
 import type { ProductsSeen } from './seen.ts';
@@ -17,6 +25,9 @@ const FAINT = -100;
 
 /** Short of what is wanted by no more than this is close, dB. */
 const CLOSE = 6;
+
+/** Other crystals hang on the plan and the band-pass alone: most changes leave them as they are. */
+const choicesFor = remember<Around, never, readonly Tried[]>([], alternatives);
 
 /** What the two oscillators make besides what is wanted. */
 export function workProducts(seen: ProductsSeen): Work<typeof productsFields> {
@@ -54,24 +65,28 @@ export function workProducts(seen: ProductsSeen): Work<typeof productsFields> {
 
   const sent = products
     .filter((product) => !isWanted(product))
-    .map((product) => {
+    .flatMap((product) => {
+      const before = strengthOf(product, strength);
+      // The band-pass takes off the signal as little as anything: what is faint before stays so.
+      if (before - best <= FAINT) return [];
       const { at, beside } = nearestMeeting(product, onSignal);
       const frequency = Math.abs(product.m * at + product.sign * product.n * carrier);
-      const before = strengthOf(product, strength);
       // At no frequency at all nothing comes through; a hertz stands for it.
       const left = before + coupledGain(ladder, Math.max(1, frequency)) - best;
       const outcome: Outcome =
         -left >= seen.wanted ? 'holds' : -left >= seen.wanted - CLOSE ? 'close' : 'fails';
-      return {
-        name: nameOf(product),
-        order: product.m + product.n,
-        at,
-        frequency,
-        beside,
-        before,
-        left,
-        outcome,
-      };
+      return [
+        {
+          name: nameOf(product),
+          order: product.m + product.n,
+          at,
+          frequency,
+          beside,
+          before,
+          left,
+          outcome,
+        },
+      ];
     })
     .filter(({ left }) => left > FAINT)
     .sort((a, b) => b.left - a.left)
@@ -100,13 +115,16 @@ export function workProducts(seen: ProductsSeen): Work<typeof productsFields> {
       heard,
       lowestSent: orderWords(lowestWithin(products, onSignal, width / 2, isWanted), seen.most),
       lowestHeard: orderWords(heard[0]?.order ?? null, seen.most),
-      choices: alternatives({
-        nominal,
-        span: seen.span,
-        halfWidth: width / 2,
-        window: seen.window,
-        products,
-      }),
+      choices: choicesFor(
+        {
+          nominal,
+          span: seen.span,
+          halfWidth: width / 2,
+          window: seen.window,
+          products,
+        },
+        0,
+      ),
     },
     problems: problems(sent, heard),
   };

@@ -1,7 +1,8 @@
-import { indexAt, indexOver } from '../../circuit/speech/indexOver.ts';
+import { type IndexOver, indexAt, indexOver } from '../../circuit/speech/indexOver.ts';
 import type { LinkSpectrum } from '../../circuit/speech/linkSpectrum.ts';
 import { spectrumIndex } from '../../circuit/speech/spectrumIndex.ts';
 import { bandEdges, speechBands } from '../../circuit/speech/speechBands.ts';
+import { remember } from '../../fields/remember.ts';
 import { noResults, type Work } from '../../fields/stage.ts';
 import { dbOfPowerRatio, powerRatioOfDb } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
@@ -18,27 +19,48 @@ const CHART = { from: -10, to: 40, step: 2.5 } as const;
 /** So far over the noise hardly any of it is heard, dB: what counts as none. */
 export const QUIET = 40;
 
+interface Prepared {
+  readonly spectrum: LinkSpectrum | null;
+  readonly filters: readonly { readonly filter: string; readonly over: IndexOver }[];
+}
+
+/** The filter as it is and with either edge moved, for any signal over noise. */
+const preparedOf = remember<SpeechSeen, 'ratio' | 'speechMean', Prepared>(
+  ['ratio', 'speechMean'],
+  (seen) => {
+    const { audio, bandwidth, more } = seen;
+    if (audio === null || bandwidth === null || bandwidth <= 0) {
+      return { spectrum: null, filters: [] };
+    }
+    const placed = { ...seen, audio, bandwidth };
+    const spectrum = linkOf(placed, { lower: 0, higher: 0 });
+    return {
+      spectrum,
+      filters: [
+        { filter: 'As it is', over: indexOver(spectrum) },
+        {
+          filter: `Lower edge ${format(more, 'Hz', 3)} lower`,
+          over: indexOver(linkOf(placed, { lower: more, higher: 0 })),
+        },
+        {
+          filter: `Upper edge ${format(more, 'Hz', 3)} higher`,
+          over: indexOver(linkOf(placed, { lower: 0, higher: more })),
+        },
+      ],
+    };
+  },
+);
+
 /** How much of what carries meaning gets through. */
 export function workSpeech(seen: SpeechSeen): Work<typeof speechFields> {
-  const { audio, bandwidth, ratio, speechMean, more } = seen;
+  const { ratio, speechMean } = seen;
   const nothing = { results: noResults(speechFields), problems: [] };
-  if (audio === null || bandwidth === null || bandwidth <= 0) return nothing;
-  const placed = { ...seen, audio, bandwidth };
+  const { spectrum, filters: prepared } = preparedOf(seen, 0);
+  if (spectrum === null) return nothing;
   // The ratio is that of the peak; what counts is speech's mean.
   const mean = dbOfPowerRatio(speechMean);
   const now = (ratio ?? QUIET) + mean;
-  const spectrum = linkOf(placed, { lower: 0, higher: 0 });
-  const filters = [
-    { filter: 'As it is', over: indexOver(spectrum) },
-    {
-      filter: `Lower edge ${format(more, 'Hz', 3)} lower`,
-      over: indexOver(linkOf(placed, { lower: more, higher: 0 })),
-    },
-    {
-      filter: `Upper edge ${format(more, 'Hz', 3)} higher`,
-      over: indexOver(linkOf(placed, { lower: 0, higher: more })),
-    },
-  ].map(({ filter, over }) => ({
+  const filters = prepared.map(({ filter, over }) => ({
     filter,
     over,
     index: indexAt(over, now),

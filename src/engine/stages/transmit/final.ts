@@ -1,5 +1,6 @@
 import { currentGain } from '../../circuit/currentGain.ts';
 import { transistors } from '../../data/devices.ts';
+import { remember } from '../../fields/remember.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { finalFigures } from './finalFigures.ts';
 import { sanity, standingAdvice } from './finalWords.ts';
@@ -11,7 +12,7 @@ import { overSink } from './overSink.ts';
 import { powerCautions } from './powerCautions.ts';
 import { powerStage } from './powerStage.ts';
 import { saggingFinal } from './saggingFinal.ts';
-import type { TransmitSeen } from './seen.ts';
+import { besideFinal, type FinalSeen, type TransmitSeen } from './seen.ts';
 import { sinkAdvice } from './sinkAdvice.ts';
 import { sinkKind } from './sinkKind.ts';
 import { togetherOf } from './together.ts';
@@ -21,7 +22,13 @@ import { togetherOf } from './together.ts';
  *
  * @param driverStanding the driver’s standing current, A: its heat is among the limits
  */
-export function workFinal(seen: TransmitSeen, driverStanding: number) {
+export const workFinal = remember<
+  TransmitSeen,
+  (typeof besideFinal)[number],
+  ReturnType<typeof finalOf>
+>(besideFinal, finalOf);
+
+function finalOf(seen: FinalSeen, driverStanding: number) {
   const final = finalFigures(seen);
   const together = togetherOf(seen);
   const devices = together.sides * together.gang;

@@ -3,7 +3,7 @@ import { format } from '../../quantity/format.ts';
 import type { Unit } from '../../quantity/units.ts';
 import type { FinalFigures } from './finalFigures.ts';
 import type { heatResults } from './heatFields.ts';
-import type { TransmitSeen } from './seen.ts';
+import type { FinalSeen } from './seen.ts';
 import { smallDevice } from './smallDevice.ts';
 
 type Row = RowOf<typeof heatResults.limits.columns>;
@@ -41,7 +41,7 @@ const names: Readonly<Record<LimitKey, string>> = {
 
 /** How much of each limit is used, and how that is to be taken. */
 export function limitRows(
-  seen: TransmitSeen,
+  seen: FinalSeen,
   final: FinalFigures,
   stands: {
     readonly driverStanding: number;

@@ -5,12 +5,12 @@ import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
 import type { FinalFigures } from './finalFigures.ts';
 import { type LimitKey, limitKeys } from './limitRows.ts';
-import type { TransmitSeen } from './seen.ts';
+import type { FinalSeen } from './seen.ts';
 import { togetherOf } from './together.ts';
 
 /** What the final can't do, and what would. */
 export function powerCautions(
-  seen: TransmitSeen,
+  seen: FinalSeen,
   final: FinalFigures,
   stage: { readonly conductionAngle: number; readonly peakCurrent: number },
   limits: readonly { readonly outcome: string | null; readonly stands: string | null }[],
@@ -62,7 +62,7 @@ function refusal(
   key: LimitKey,
   stands: string,
   name: string,
-  seen: TransmitSeen,
+  seen: FinalSeen,
   final: FinalFigures,
   { conductionAngle, peakCurrent }: { conductionAngle: number; peakCurrent: number },
 ): Problem {

@@ -17,3 +17,22 @@ export type TransmitSeen = Seen<
   | typeof transmitFields,
   typeof transmitReads
 >;
+
+/** What the final doesn't look at: all that comes from filter, carrier and band-pass. */
+export const besideFinal = [
+  'ends',
+  'endsLoad',
+  'filterLoss',
+  'filterFrequency',
+  'attenuation',
+  'carrierFrequency',
+  'suppression1k',
+  'suppressionWorst',
+  'frontLoss',
+  'frontLeftovers',
+  'micLevel',
+  'micFitted',
+] as const satisfies readonly (keyof TransmitSeen)[];
+
+/** What the final is given. */
+export type FinalSeen = Omit<TransmitSeen, (typeof besideFinal)[number]>;
