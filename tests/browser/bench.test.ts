@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { allLeaves, hasLeaf, sheetOf } from '../../src/engine/rig/leaves.ts';
+import { stages } from '../../src/engine/rig/stages.ts';
 import { launch } from './chromium.ts';
 import { openSheet, seriousFaults, visit } from './visitor.ts';
 
@@ -14,41 +16,15 @@ afterAll(async () => {
   await browser?.close();
 });
 
-const sheets = [
-  ['plan', 'Plan'],
-  ['quartz', 'Quartz'],
-  ['measure', 'Quartz'],
-  ['sweep', 'Quartz'],
-  ['bag', 'Quartz'],
-  ['filter', 'Filter'],
-  ['ends', 'Filter'],
-  ['yield', 'Filter'],
-  ['compare', 'Filter'],
-  ['carrier', 'Carrier'],
-  ['drift', 'Carrier'],
-  ['transmit', 'Transmit'],
-  ['amplifiers', 'Transmit'],
-  ['power', 'Transmit'],
-  ['supply', 'Transmit'],
-  ['output', 'Output'],
-  ['suggest', 'Output'],
-  ['mismatch', 'Output'],
-  ['windings', 'Windings'],
-  ['transformers', 'Windings'],
-  ['cores', 'Windings'],
-  ['receive', 'Receive'],
-  ['path', 'Path'],
-  ['antenna', 'Path'],
-  ['day', 'Path'],
-  ['bench', 'Bench'],
-] as const;
-
-/** Leaves that only a rig with conversion has: the last example. */
-const converting = [
-  ['convert', 'Carrier'],
-  ['front', 'Carrier'],
-  ['products', 'Carrier'],
-] as const;
+/** Leaves of a rig, each with its address and the title of its sheet. */
+const leavesFor = (scheme: string) =>
+  allLeaves
+    .filter((leaf) => hasLeaf(leaf, scheme))
+    .map((leaf) => {
+      const of = stages.find(({ fields }) => fields.key === sheetOf(leaf));
+      return [leaf, of?.fields.title ?? leaf] as const;
+    });
+const sheets = leavesFor('direct');
 
 describe('in a real browser', () => {
   test('the first visit shows the forty-metre example, marked as invented, without a complaint', async () => {
@@ -66,7 +42,7 @@ describe('in a real browser', () => {
   test.each([0, 1, 2, 3])('example %i opens on every sheet', async (index) => {
     const { page, complaints, leave } = await visit(browser, address);
     await page.getByLabel('Open an example').selectOption(String(index));
-    for (const [key, title] of [...sheets, ...(index === 3 ? converting : [])]) {
+    for (const [key, title] of index === 3 ? leavesFor('conversion') : sheets) {
       await openSheet(page, key, title);
       expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined|\[object/);
     }
