@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
 import { friis } from '../../src/engine/circuit/friis.ts';
-import { externalNoise, type NoiseClassKey } from '../../src/engine/data/noiseClasses.ts';
+import {
+  externalNoise,
+  type NoiseClassKey,
+  noiseFromOutside,
+} from '../../src/engine/data/noiseClasses.ts';
 
 const ratio = (db: number) => 10 ** (db / 10);
 const db = (x: number) => 10 * Math.log10(x);
@@ -37,6 +41,18 @@ test.each(worked)('%s at %d Hz: %d dB, %d dBm in 2.4 kHz', (place, frequency, fa
   expect(Math.abs(external - fam)).toBeLessThanOrEqual(0.051);
   const level = external + db((1.380649e-23 * 290 * 2400) / 1e-3);
   expect(Math.abs(level - dbm)).toBeLessThanOrEqual(0.5);
+});
+
+// Source: the same c and d, powers added by hand: at 14.2 MHz the galaxy has 52 − 23·lg 14.2 =
+// 25.50 dB; a quiet place with 20.63 dB comes to 26.73, a street with 40.58 to 40.72. Below the
+// critical frequency none of it comes through: at 7.1 MHz nothing is added.
+test.each([
+  ['quietRural', 14.2e6, 26.73],
+  ['residential', 14.2e6, 40.72],
+  ['quietRural', 7.1e6, 29.25],
+  ['galactic', 14.2e6, 25.5],
+] as const)('%s with the galaxy at %d Hz: %d dB', (place, frequency, fa) => {
+  expect(Math.abs(noiseFromOutside(place, null, frequency) - fa)).toBeLessThanOrEqual(0.0101);
 });
 
 // Source: Boltzmann's constant is exact in the SI; kT0 = −173.975 dBm/Hz, −139.204 dBm in 3 kHz.

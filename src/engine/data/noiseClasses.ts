@@ -83,7 +83,18 @@ export function externalNoise(place: NoiseClassKey, frequency: number): number {
 }
 
 /**
- * What machines or the galaxy make at a place, and thunderstorms beside it: powers add, dB over kT0B.
+ * From here on the galaxy counts, Hz: below the critical frequency of the F2 layer its noise stays
+ * outside. The hours at which that lies higher are left out. Source: ITU-R P.372 draws its line from
+ * here (from memory).
+ */
+export const GALAXY_FROM = 10e6;
+
+/** Whether the galaxy is heard beside what machines make at a place. */
+export const hearsGalaxy = (place: NoiseClassKey, frequency: number): boolean =>
+  place !== 'galactic' && frequency >= GALAXY_FROM;
+
+/**
+ * What machines, the galaxy and thunderstorms make at a place: powers add, dB over kT0B.
  *
  * @param atmospheric Fa of atmospheric noise, dB; null for none
  * @param frequency Hz
@@ -95,6 +106,9 @@ export function noiseFromOutside(
   frequency: number,
 ): number {
   const made = externalNoise(place, frequency);
-  if (atmospheric === null) return made;
-  return dbOfPowerRatio(powerRatioOfDb(made) + powerRatioOfDb(atmospheric));
+  const galaxy = hearsGalaxy(place, frequency) ? externalNoise('galactic', frequency) : null;
+  if (galaxy === null && atmospheric === null) return made;
+  return dbOfPowerRatio(powerRatioOfDb(made) + powerOf(galaxy) + powerOf(atmospheric));
 }
+
+const powerOf = (db: number | null): number => (db === null ? 0 : powerRatioOfDb(db));

@@ -1,6 +1,6 @@
 import { type NoiseClassKey, noiseClasses } from '../../data/noiseClasses.ts';
+import { noiseFormula } from '../../data/noiseFormula.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
-import { constants } from './constants.ts';
 import type { pathFields } from './fields.ts';
 
 const sum = 'sum of powers';
@@ -31,21 +31,16 @@ export const noiseWorkings = {
         source: 'as chosen',
       };
     }
+    const { says, formula, where, source } = noiseFormula(
+      placeThere(look),
+      storms !== undefined,
+      look('plan.nominal') as number,
+    );
     return {
-      says: storms
-        ? 'A straight line against the logarithm of the frequency, one for each kind of place; the noise of thunderstorms adds as a power.'
-        : 'A straight line against the logarithm of the frequency, one for each kind of place.',
-      formula: storms
-        ? '10 * log10(10^((c_F - d_F * log10(f_0 / f_M)) / 10) + 10^(F_at / 10))'
-        : 'c_F - d_F * log10(f_0 / f_M)',
-      where: {
-        ...(storms ? { F_at: storms } : {}),
-        c_F: { value: row.c, unit: 'dB', says: `at 1 MHz: ${row.name}`, source: row.source },
-        d_F: { value: row.d, unit: 'dB', says: 'fall for each tenfold frequency' },
-        f_0: 'plan.nominal',
-        f_M: constants.megahertz,
-      },
-      source: row.source,
+      says,
+      formula,
+      where: { ...(storms ? { F_at: storms } : {}), ...where, f_0: 'plan.nominal' },
+      source,
     };
   },
   farBand: (look) =>

@@ -1,4 +1,5 @@
-import { type NoiseClassKey, noiseClasses } from '../../data/noiseClasses.ts';
+import type { NoiseClassKey } from '../../data/noiseClasses.ts';
+import { noiseFormula } from '../../data/noiseFormula.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import { type BlockKey, blocksOf } from './blocks.ts';
 import type { receiveFields } from './fields.ts';
@@ -224,22 +225,19 @@ export const noiseWorkings: Pick<StageWorkings<typeof receiveFields>, NoiseKey> 
     source: 'voltage divider',
   },
   external: (look) => {
-    const { c, d, name, source } =
-      noiseClasses[look('receive.place') as NoiseClassKey] ?? noiseClasses.residential;
     const storms = typeof look('receive.atmospheric') === 'number';
+    const { says, formula, where, source } = noiseFormula(
+      look('receive.place') as NoiseClassKey,
+      storms,
+      look('plan.nominal') as number,
+    );
     return {
-      says: storms
-        ? 'A straight line against the logarithm of the frequency, one for each kind of place; the noise of thunderstorms adds as a power.'
-        : 'A straight line against the logarithm of the frequency, one for each kind of place.',
-      formula: storms
-        ? '10 * log10(10^((c_F - d_F * log10(f_0 / f_M)) / 10) + 10^(F_at / 10))'
-        : 'c_F - d_F * log10(f_0 / f_M)',
+      says,
+      formula,
       where: {
         ...(storms ? { F_at: 'receive.atmospheric' } : {}),
-        c_F: { value: c, unit: 'dB', says: `at 1 MHz: ${name}`, source },
-        d_F: { value: d, unit: 'dB', says: 'fall for each tenfold frequency', source },
+        ...where,
         f_0: 'plan.nominal',
-        f_M: { value: 1e6, unit: 'Hz', says: 'one megahertz' },
       },
       source,
       assumes:
