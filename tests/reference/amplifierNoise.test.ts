@@ -3,53 +3,27 @@ import { biasPoint } from '../../src/engine/circuit/amplifier/biasPoint.ts';
 import { biasOf } from '../../src/engine/circuit/amplifier/commonEmitter.ts';
 import { hybridPi, hybridPiOff } from '../../src/engine/circuit/amplifier/hybridPi.ts';
 import { closeStage } from '../../src/engine/circuit/amplifier/stageFigures.ts';
-import {
-  type TwoWayAmplifier,
-  twoWayAmplifier,
-  typicalTwoWayAmplifier,
-} from '../../src/engine/circuit/amplifier/twoWayAmplifier.ts';
+import { twoWayAmplifier } from '../../src/engine/circuit/amplifier/twoWayAmplifier.ts';
 import { noiseShares } from '../../src/engine/circuit/nodal/noiseFigure.ts';
 import { scattering } from '../../src/engine/circuit/nodal/scattering.ts';
 import { cards, modelLine } from './nodalCards.ts';
 import { simulateReal, value } from './simulator.ts';
+import { END, halfByHand, SUPPLY, usualTwoWay } from './twoWayByHand.ts';
 
 const T0 = 290;
-const SUPPLY = 12;
-const parts: TwoWayAmplifier = {
-  ...typicalTwoWayAmplifier,
-  from: 'supply',
-  upper: 4700,
-  lower: 1500,
-  emitter: 22,
-  bridged: 220,
-  feedback: 4700,
-  feed: 0,
-  choke: 47e-6,
-};
-const END = 200;
+const parts = usualTwoWay;
 
-/** One half by hand; the sleeping one is fed from ground. */
-const half = (x: string, base: string, collector: string, feed: string) => `
-q${x} ${collector} ${base} e${x} q
-ru${x} ${feed} ${base} ${value(parts.upper)}
-rd${x} ${base} 0 ${value(parts.lower)}
-re${x} e${x} f${x} ${value(parts.emitter)}
-rb${x} f${x} 0 ${value(parts.bridged)}
-cb${x} f${x} 0 ${value(parts.bridge)}
-rf${x} ${collector} j${x} ${value(parts.feedback)}
-cf${x} j${x} ${base} ${value(parts.feedbackC)}
-lc${x} ${collector} ${feed} ${value(parts.choke)}`;
-
+/** Both halves by hand; the sleeping one is fed from ground. */
 const byHand = (asleep: 'all' | 'nothing') => `
 vs s 0 ${SUPPLY}
 vin in0 0 dc 0 ac 1
 rs in0 p1 ${END}
 ck1 p1 b1 ${value(parts.coupling)}
-${half('1', 'b1', 'c1', 's')}
+${halfByHand(parts, '1', 'b1', 'c1', 's')}
 co1 c1 p2 ${value(parts.coupling)}
 ${
   asleep === 'all'
-    ? `${half('2', 'b2', 'c2', '0')}
+    ? `${halfByHand(parts, '2', 'b2', 'c2', '0')}
 ck2 p2 b2 ${value(parts.coupling)}
 co2 c2 p1 ${value(parts.coupling)}`
     : ''

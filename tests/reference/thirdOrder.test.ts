@@ -8,41 +8,20 @@ import { thirdOrder } from '../../src/engine/circuit/amplifier/thirdOrder.ts';
 import {
   type TwoWayAmplifier,
   twoWayAmplifier,
-  typicalTwoWayAmplifier,
 } from '../../src/engine/circuit/amplifier/twoWayAmplifier.ts';
 import { cards, modelLine } from './nodalCards.ts';
 import { simulateAc, simulateProduct, value } from './simulator.ts';
+import { END, halfByHand, SUPPLY, usualTwoWay } from './twoWayByHand.ts';
 
 const T0 = 290;
-const SUPPLY = 12;
-const END = 200;
-const base: TwoWayAmplifier = {
-  ...typicalTwoWayAmplifier,
-  from: 'supply',
-  upper: 4700,
-  lower: 1500,
-  emitter: 22,
-  bridged: 220,
-  feedback: 4700,
-  feed: 0,
-  choke: 47e-6,
-  asleep: 'nothing',
-};
+const base: TwoWayAmplifier = { ...usualTwoWay, asleep: 'nothing' };
 
 const circuitOf = (parts: TwoWayAmplifier, card: keyof typeof cards) => `
 vs s 0 ${SUPPLY}
 vin in0 0 dc 0 ac 1 distof1 1 0 distof2 1 0
 rs in0 p1 ${END}
 ck1 p1 b1 ${value(parts.coupling)}
-q1 c1 b1 e1 q
-ru1 s b1 ${value(parts.upper)}
-rd1 b1 0 ${value(parts.lower)}
-re1 e1 f1 ${value(parts.emitter)}
-rb1 f1 0 ${value(parts.bridged)}
-cb1 f1 0 ${value(parts.bridge)}
-rf1 c1 j1 ${value(parts.feedback)}
-cf1 j1 b1 ${value(parts.feedbackC)}
-lc1 c1 s ${value(parts.choke)}
+${halfByHand(parts, '1', 'b1', 'c1', 's')}
 co1 c1 p2 ${value(parts.coupling)}
 rl p2 0 ${END}
 ${modelLine('q', cards[card])}`;

@@ -1,28 +1,45 @@
 /**
- * A part of a stage that most changes leave alone, with its last answer. It is given everything
- * but what it doesn't look at, so that the compiler sees to that; it is worked anew when anything
- * else has changed.
+ * A part of a stage that most changes leave alone, with its last answer. It is given everything but
+ * what it doesn't look at, so that the compiler sees to that; it is worked anew when anything else
+ * has changed.
  *
  * @param idle what `work` doesn't look at
- * @param work a pure function; `beside` is one more figure
+ * @param work a pure function
  */
-export function remember<Seen extends object, Idle extends keyof Seen, Answer>(
+export function rememberBut<Given extends object, Idle extends keyof Given, Answer>(
   idle: readonly Idle[],
-  work: (seen: Omit<Seen, Idle>, beside: number) => Answer,
-): (seen: Seen, beside: number) => Answer {
+  work: (given: Omit<Given, Idle>) => Answer,
+): (given: Given) => Answer {
   const unseen: ReadonlySet<PropertyKey> = new Set(idle);
-  let last: { seen: Seen; beside: number; answer: Answer } | null = null;
-  const isSame = (seen: Seen, old: Seen): boolean => {
-    if (seen === old) return true;
-    for (const key in seen) {
-      if (!Object.is(seen[key], old[key]) && !unseen.has(key)) return false;
+  return lastOf(work, (given: Given, old) => {
+    for (const key in given) {
+      if (!Object.is(given[key], old[key]) && !unseen.has(key)) return false;
     }
     return true;
-  };
-  return (seen, beside) => {
-    if (last === null || last.beside !== beside || !isSame(seen, last.seen)) {
-      last = { seen, beside, answer: work(seen, beside) };
-    }
+  });
+}
+
+/**
+ * The same the other way round: it is given only what it looks at.
+ *
+ * @param keys what `work` looks at
+ * @param work a pure function
+ */
+export function rememberOf<Given extends object, Key extends keyof Given, Answer>(
+  keys: readonly Key[],
+  work: (given: Pick<Given, Key>) => Answer,
+): (given: Given) => Answer {
+  return lastOf(work, (given: Given, old) => keys.every((key) => Object.is(given[key], old[key])));
+}
+
+/** Keeps the last answer as long as what it was given is the same. */
+function lastOf<Given, Answer>(
+  work: (given: Given) => Answer,
+  isSame: (given: Given, old: Given) => boolean,
+): (given: Given) => Answer {
+  let last: { readonly given: Given; readonly answer: Answer } | null = null;
+  return (given) => {
+    if (last === null || !isSame(given, last.given)) last = { given, answer: work(given) };
     return last.answer;
   };
 }

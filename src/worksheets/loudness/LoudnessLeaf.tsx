@@ -4,6 +4,7 @@ import { Fields } from '../../design/Fields.tsx';
 import { Figures } from '../../design/Figures.tsx';
 import { Note } from '../../design/Note.tsx';
 import { Section } from '../../design/Section.tsx';
+import { HEARING } from '../../engine/data/hearing.ts';
 import { useValue } from '../../store/hooks.ts';
 import { Entry } from '../bound/Entry.tsx';
 import { Result } from '../bound/Result.tsx';
@@ -35,18 +36,14 @@ export function LoudnessLeaf() {
   );
 }
 
-/** Sound pressure levels that may last eight hours a day, and a quarter of one. NIOSH 98-126 (from memory). */
-const EIGHT_HOURS = 85;
-const QUARTER_HOUR = 100;
-
 function Loudest() {
   const loudest = useValue<number>('receive.loudest');
   const verdict =
     loudest === null
       ? undefined
-      : loudest > QUARTER_HOUR
+      : loudest > HEARING.quarterHour
         ? ({ of: 'fails', says: 'harms the ear' } as const)
-        : loudest > EIGHT_HOURS
+        : loudest > HEARING.eightHours
           ? ({ of: 'close', says: 'not for hours on end' } as const)
           : ({ of: 'holds', says: 'no harm to the ear' } as const);
   return <Result of="receive.loudest" size="main" verdict={verdict} />;

@@ -1,5 +1,6 @@
 import { memo, useDeferredValue, useMemo } from 'react';
 import { CurveChart, type CurveChartProps } from '../../design/chart/CurveChart.tsx';
+import { HEARING } from '../../engine/data/hearing.ts';
 import { format } from '../../engine/quantity/format.ts';
 import { useValue } from '../../store/hooks.ts';
 
@@ -12,9 +13,6 @@ interface LoudnessRow {
 
 /** Reports with a name of their own in the picture. */
 const named: readonly string[] = ['S3', 'S5', 'S7', 'S9'];
-
-/** Eight hours a day of it do no lasting harm; twice the power halves the time. NIOSH 98-126 (from memory). */
-const EIGHT_HOURS = 85;
 
 /** What reaches the ear, from the weakest station to the strongest. */
 export const SoundPicture = memo(function SoundPicture() {
@@ -58,12 +56,12 @@ function drawn(rows: readonly LoudnessRow[], noise: number, loudest: number): Cu
     x: { from: first - 3, to: last + 3, name: 'dBm at the antenna', unit: 'dBm', step: 1 },
     y: {
       from: 10 * Math.floor((Math.min(noise, ...all) - 4) / 10),
-      to: 10 * Math.ceil((Math.max(EIGHT_HOURS, ...all) + 8) / 10),
+      to: 10 * Math.ceil((Math.max(HEARING.eightHours, ...all) + 8) / 10),
       name: 'dB over 20 µPa',
       unit: 'dB',
     },
     flats: [
-      { at: EIGHT_HOURS, label: 'eight hours a day at most', end: 'left' },
+      { at: HEARING.eightHours, label: 'eight hours a day at most', end: 'left' },
       { at: noise, label: 'noise', end: 'right' },
     ],
     points: rows

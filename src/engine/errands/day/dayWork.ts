@@ -3,7 +3,6 @@ import { dbmOfWatts } from '../../quantity/power.ts';
 import { absorptionIndex } from '../../stages/path/absorption.ts';
 import { BOTH_ON_GROUND, GROUND_END } from '../../stages/path/byGround.ts';
 import { E_HEIGHT, eCritical } from '../../stages/path/eLayer.ts';
-import { feedsOf } from '../../stages/path/feeds.ts';
 import { gainsAt } from '../../stages/path/gains.ts';
 import { incidenceSecant } from '../../stages/path/hop.ts';
 import { noisesOf } from '../../stages/path/noises.ts';
@@ -42,9 +41,8 @@ export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
   const way = new Uint8Array(size);
   const hops = new Uint8Array(size);
   const terms = termsOf(size);
-  const feeds = feedsOf(seen);
   const power = dbmOfWatts(seen.power ?? seen.pep);
-  const sent = power - feeds.here - feeds.there;
+  const sent = power - seen.feedLoss - seen.farFeedLoss;
   const ground = alongGround(seen, distances);
   const [plannedGround = null] = alongGround(seen, Float64Array.of(seen.distance));
   const plannedLevels = new Float64Array(HOURS).fill(Number.NEGATIVE_INFINITY);
@@ -67,7 +65,7 @@ export function* dayWork(seen: PathSeen): Generator<number, DayAnswer, void> {
   }
   const noise = noisesOf(seen)?.there ?? null;
   const { snr, grade } = understood(seen.bandwidth, noise, received, way);
-  const ends = { power, lineHere: feeds.here, lineThere: feeds.there, noise };
+  const ends = { power, lineHere: seen.feedLoss, lineThere: seen.farFeedLoss, noise };
   const open = understood(seen.bandwidth, noise, plannedLevels, plannedWays).grade;
   const hoursOpen = open.reduce((count, one) => count + (one > 0 ? 1 : 0), 0);
   return { hours, distances, received, snr, grade, way, hops, terms, ends, hoursOpen, how };

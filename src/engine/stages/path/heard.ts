@@ -1,5 +1,4 @@
 import { dbmOfWatts } from '../../quantity/power.ts';
-import { feedsOf } from './feeds.ts';
 import type { Gains } from './gains.ts';
 import { balanceWords } from './pathWords.ts';
 import type { PathSeen } from './seen.ts';
@@ -21,8 +20,8 @@ export function heardOf(
   noise: number | null,
   snr: number | null,
 ): Part {
-  const feeds = feedsOf(seen);
-  const heardReceived = dbmOfWatts(seen.farPower) - feeds.there + there - loss + here - feeds.here;
+  const heardReceived =
+    dbmOfWatts(seen.farPower) - seen.farFeedLoss + there - loss + here - seen.feedLoss;
   const part: Part = { heardReceived, heardReport: sReport(heardReceived) };
   if (noise === null || snr === null || seen.bandwidth === null) return part;
   const heardSnr = heardReceived - noise;

@@ -1,6 +1,5 @@
 import { noiseFromOutside } from '../../data/noiseClasses.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
-import { feedsOf } from './feeds.ts';
 import type { PathSeen } from './seen.ts';
 
 /** Noise at both ends. */
@@ -19,15 +18,14 @@ export interface Noises {
 export function noisesOf(seen: PathSeen): Noises | null {
   const { external, bandNoise, floor } = seen;
   if (external === null || bandNoise === null || floor === null) return null;
-  const feeds = feedsOf(seen);
   const farExternal = externalThere(seen) ?? external;
   const farBand = bandNoise + (farExternal - external);
   const lost = antennaLoss(seen);
   return {
     farExternal,
     farBand,
-    there: both(farBand - feeds.there - (seen.antennaFar === 'same' ? lost : 0), floor),
-    here: both(bandNoise - feeds.here - lost, floor),
+    there: both(farBand - seen.farFeedLoss - (seen.antennaFar === 'same' ? lost : 0), floor),
+    here: both(bandNoise - seen.feedLoss - lost, floor),
   };
 }
 

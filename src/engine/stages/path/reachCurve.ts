@@ -1,6 +1,5 @@
 import type { Work } from '../../fields/stage.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
-import { feedsOf } from './feeds.ts';
 import type { pathFields } from './fields.ts';
 import { noisesOf } from './noises.ts';
 import { type Arrival, reachDistances } from './reach.ts';
@@ -34,8 +33,7 @@ export function reachCurve(
 ): Results['reach'] {
   const noise = noisesOf(seen)?.there ?? null;
   if (points.length === 0) return null;
-  const feeds = feedsOf(seen);
-  const sent = dbmOfWatts(power) - feeds.here - feeds.there;
+  const sent = dbmOfWatts(power) - seen.feedLoss - seen.farFeedLoss;
   const levels = points.map(({ loss, gains }) => sent + gains - loss);
   return {
     distance: Float64Array.from(points, (p) => p.distance),

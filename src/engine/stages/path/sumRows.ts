@@ -1,22 +1,8 @@
 import type { PathSeen } from './seen.ts';
+import type { sumItems } from './sumItems.ts';
 
 /** A line of the sum from the rig's power to what is left over the noise. */
-export type SumItem =
-  | 'power'
-  | 'lineHere'
-  | 'antennaHere'
-  | 'spreading'
-  | 'absorption'
-  | 'touching'
-  | 'groundRay'
-  | 'doubling'
-  | 'surface'
-  | 'antennaThere'
-  | 'lineThere'
-  | 'noise'
-  | 'farPower'
-  | 'heardNoise'
-  | 'snr';
+export type SumItem = keyof typeof sumItems;
 
 const way: Readonly<Record<PathSeen['route'], readonly SumItem[]>> = {
   skyWave: ['spreading', 'absorption', 'touching'],

@@ -1,4 +1,4 @@
-import { remember } from '../../fields/remember.ts';
+import { rememberBut } from '../../fields/remember.ts';
 import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
@@ -6,7 +6,6 @@ import { BOTH_ON_GROUND, byGround } from './byGround.ts';
 import { bySight } from './bySight.ts';
 import { bySky } from './bySky.ts';
 import { exposed } from './exposed.ts';
-import { feedsOf } from './feeds.ts';
 import { fieldStrength } from './fieldStrength.ts';
 import { pathFields } from './fields.ts';
 import { type Gains, gainsAt } from './gains.ts';
@@ -25,23 +24,22 @@ type Results = Work<typeof pathFields>['results'];
 /** What is left of the signal at the other end, and whether speech gets through. */
 export function workPath(seen: PathSeen): Work<typeof pathFields> {
   const power = seen.power ?? seen.pep;
-  const { way, along } = wayAlong(seen, 0);
+  const { way, along } = wayAlong(seen);
   const gains = gainsAt(seen, way.part.elevation ?? 0);
-  const feeds = feedsOf(seen);
-  const atAntenna = power * powerRatioOfDb(-feeds.here);
+  const atAntenna = power * powerRatioOfDb(-seen.feedLoss);
   const strongest = seen.antennaBest === null ? seen.gain : Math.max(seen.antennaBest, gains.here);
   const results: Results = {
     ...noResults(pathFields),
     ...way.part,
     gainHere: gains.here,
     gainThere: gains.there,
-    lineHere: feeds.here,
-    lineThere: feeds.there,
+    lineHere: seen.feedLoss,
+    lineThere: seen.farFeedLoss,
     atAntenna,
-    eirp: power * powerRatioOfDb(gains.here - feeds.here),
+    eirp: power * powerRatioOfDb(gains.here - seen.feedLoss),
     cause: cause(seen.route, placeThere(seen), seen.spread),
     ...arriving(seen, power, gains, way.part),
-    ...exposed(seen.frequency, power * powerRatioOfDb(strongest - feeds.here) * seen.duty),
+    ...exposed(seen.frequency, power * powerRatioOfDb(strongest - seen.feedLoss) * seen.duty),
     reach: reachCurve(seen, power, along),
   };
   const typical = seen.route === 'skyWave' && seen.layer === 'f2' && seen.foF2 === null;
@@ -65,7 +63,7 @@ const noOutput: Problem = {
 };
 
 /** The way, and what arrives by it at each distance of the chart. */
-const wayAlong = remember<
+const wayAlong = rememberBut<
   PathSeen,
   (typeof besideWay)[number],
   { readonly way: Way; readonly along: readonly Along[] }
@@ -96,9 +94,8 @@ function arriving(seen: PathSeen, power: number, gains: Gains, part: Part): Part
         };
   const { loss, length, spreading, surface } = part;
   if (loss == null || length == null || spreading == null) return known;
-  const feeds = feedsOf(seen);
-  const eirp = power * powerRatioOfDb(gains.here - feeds.here);
-  const received = dbmOfWatts(eirp) - loss + gains.there - feeds.there;
+  const eirp = power * powerRatioOfDb(gains.here - seen.feedLoss);
+  const received = dbmOfWatts(eirp) - loss + gains.there - seen.farFeedLoss;
   const free = 20 * Math.log10(fieldStrength(eirp, length) / 1e-6);
   const noise = noises?.there ?? null;
   const snr = noise === null ? null : received - noise;
@@ -122,12 +119,11 @@ function arriving(seen: PathSeen, power: number, gains: Gains, part: Part): Part
 
 /** What each line of the sum adds, dB. */
 function addsOf(seen: PathSeen, power: number, gains: Gains, part: Part) {
-  const feeds = feedsOf(seen);
   const less = (value: number | null | undefined) => 0 - (value ?? 0);
   return {
     power: dbmOfWatts(power),
     farPower: dbmOfWatts(seen.farPower),
-    lineHere: less(feeds.here),
+    lineHere: less(seen.feedLoss),
     antennaHere: gains.here,
     spreading: less(part.spreading),
     absorption: less(part.absorption),
@@ -136,7 +132,7 @@ function addsOf(seen: PathSeen, power: number, gains: Gains, part: Part) {
     doubling: -BOTH_ON_GROUND,
     surface: less(part.surface),
     antennaThere: gains.there,
-    lineThere: less(feeds.there),
+    lineThere: less(seen.farFeedLoss),
   };
 }
 

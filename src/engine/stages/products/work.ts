@@ -1,7 +1,7 @@
 import { coupledGain, coupledLadder } from '../../circuit/coupledCircuits.ts';
 import { mixed, wayOf } from '../../circuit/mixing.ts';
 import type { Outcome } from '../../fields/kinds.ts';
-import { remember } from '../../fields/remember.ts';
+import { rememberBut } from '../../fields/remember.ts';
 import { noResults, type Problem, type Work } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import {
@@ -27,7 +27,7 @@ const FAINT = -100;
 const CLOSE = 6;
 
 /** Other crystals hang on the plan and the band-pass alone: most changes leave them as they are. */
-const choicesFor = remember<Around, never, readonly Tried[]>([], alternatives);
+const choicesFor = rememberBut<Around, never, readonly Tried[]>([], alternatives);
 
 /** What the two oscillators make besides what is wanted. */
 export function workProducts(seen: ProductsSeen): Work<typeof productsFields> {
@@ -115,16 +115,13 @@ export function workProducts(seen: ProductsSeen): Work<typeof productsFields> {
       heard,
       lowestSent: orderWords(lowestWithin(products, onSignal, width / 2, isWanted), seen.most),
       lowestHeard: orderWords(heard[0]?.order ?? null, seen.most),
-      choices: choicesFor(
-        {
-          nominal,
-          span: seen.span,
-          halfWidth: width / 2,
-          window: seen.window,
-          products,
-        },
-        0,
-      ),
+      choices: choicesFor({
+        nominal,
+        span: seen.span,
+        halfWidth: width / 2,
+        window: seen.window,
+        products,
+      }),
     },
     problems: problems(sent, heard),
   };

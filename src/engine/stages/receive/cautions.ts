@@ -1,17 +1,10 @@
 import { audioChips } from '../../data/devices.ts';
+import { HEARING } from '../../data/hearing.ts';
 import { noiseClasses } from '../../data/noiseClasses.ts';
 import type { Problem } from '../../fields/stage.ts';
 import { format } from '../../quantity/format.ts';
 import { comfortableOf } from './audio.ts';
 import type { ReceiveSeen } from './seen.ts';
-
-/**
- * Sound pressure level that may last a quarter of an hour a day, dB: 85 dB for eight hours, half the
- * time for each 3 dB more. Source: NIOSH 98-126 (from memory).
- */
-const HURTS = 100;
-/** Sound pressure level that may last eight hours a day, dB. The same source. */
-const LASTS = 85;
 
 /** What the receiver can't do, and what would help. */
 export function receiveCautions(
@@ -83,7 +76,7 @@ export function receiveCautions(
     );
   }
   // Can it hurt?
-  if (worked.comfort > LASTS) {
+  if (worked.comfort > HEARING.eightHours) {
     warn(
       listening,
       `What is called comfortable here comes to ${format(worked.comfort, 'dB', 2)} at the ear: too loud for hours on end.`,
@@ -92,7 +85,7 @@ export function receiveCautions(
         : 'Less power, or the speaker farther away.',
     );
   }
-  if (worked.loudest !== null && worked.loudest > HURTS) {
+  if (worked.loudest !== null && worked.loudest > HEARING.quarterHour) {
     warn(
       phones ? 'phonesSensitivity' : 'speakerSensitivity',
       `A strong station would come up with ${format(worked.loudest, 'dB', 2)} at the ear: such levels harm the hearing within a quarter of an hour or less.`,

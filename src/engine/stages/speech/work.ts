@@ -2,7 +2,7 @@ import { type IndexOver, indexAt, indexOver } from '../../circuit/speech/indexOv
 import type { LinkSpectrum } from '../../circuit/speech/linkSpectrum.ts';
 import { spectrumIndex } from '../../circuit/speech/spectrumIndex.ts';
 import { bandEdges, speechBands } from '../../circuit/speech/speechBands.ts';
-import { remember } from '../../fields/remember.ts';
+import { rememberBut } from '../../fields/remember.ts';
 import { noResults, type Work } from '../../fields/stage.ts';
 import { dbOfPowerRatio, powerRatioOfDb } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
@@ -25,7 +25,7 @@ interface Prepared {
 }
 
 /** The filter as it is and with either edge moved, for any signal over noise. */
-const preparedOf = remember<SpeechSeen, 'ratio' | 'speechMean', Prepared>(
+const preparedOf = rememberBut<SpeechSeen, 'ratio' | 'speechMean', Prepared>(
   ['ratio', 'speechMean'],
   (seen) => {
     const { audio, bandwidth, more } = seen;
@@ -55,7 +55,7 @@ const preparedOf = remember<SpeechSeen, 'ratio' | 'speechMean', Prepared>(
 export function workSpeech(seen: SpeechSeen): Work<typeof speechFields> {
   const { ratio, speechMean } = seen;
   const nothing = { results: noResults(speechFields), problems: [] };
-  const { spectrum, filters: prepared } = preparedOf(seen, 0);
+  const { spectrum, filters: prepared } = preparedOf(seen);
   if (spectrum === null) return nothing;
   // The ratio is that of the peak; what counts is speech's mean.
   const mean = dbOfPowerRatio(speechMean);

@@ -1,6 +1,7 @@
-import { type CoupledCircuits, coupledLadder } from '../../circuit/coupledCircuits.ts';
+import { coupledLadder } from '../../circuit/coupledCircuits.ts';
 import { ladderTransfer, TRANSFER_SIZE } from '../../circuit/ladderTransfer.ts';
 import type { OutputLadder } from '../../circuit/outputLadder.ts';
+import type { StrongSeen } from './seen.ts';
 
 /** A ladder that a station comes through, and how much of it does. */
 export interface Selective {
@@ -16,8 +17,22 @@ export interface Selective {
 export const networkBackwards = (ladder: OutputLadder, collectorSide: number): Selective =>
   selective({ ...ladder, sourceResistance: collectorSide, sourceCapacitance: 0 });
 
-/** The band-pass between its ends; it looks the same from both. */
-export const bandPassThrough = (made: CoupledCircuits): Selective => selective(coupledLadder(made));
+/** The output network where the signal comes in through it; else null. */
+export const networkOf = ({
+  throughNetwork,
+  ladder,
+  collectorSide,
+}: Pick<StrongSeen, 'throughNetwork' | 'ladder' | 'collectorSide'>): Selective | null =>
+  throughNetwork === 'yes' && ladder !== null && collectorSide !== null
+    ? networkBackwards(ladder, collectorSide)
+    : null;
+
+/** The band-pass of a rig that converts, between its ends: it looks the same from both; else null. */
+export const bandOf = ({
+  scheme,
+  bandPass,
+}: Pick<StrongSeen, 'scheme' | 'bandPass'>): Selective | null =>
+  scheme === 'conversion' && bandPass !== null ? selective(coupledLadder(bandPass)) : null;
 
 function selective(ladder: OutputLadder): Selective {
   const out = new Float64Array(TRANSFER_SIZE);

@@ -5,6 +5,13 @@ import type { strongFields } from './fields.ts';
 
 type Results = Work<typeof strongFields>['results'];
 
+/** From here on there is enough in hand, dB. Common practice, no source. */
+export const ENOUGH = 10;
+
+/** How a margin is judged, dB. */
+export const outcomeOf = (margin: number): Outcome =>
+  margin >= ENOUGH ? 'holds' : margin >= 0 ? 'close' : 'fails';
+
 /** What is in hand against each trouble, dB, and what it is called. */
 function troubles({ productOver, blockMargin, ways }: Results) {
   const names = {
@@ -26,8 +33,7 @@ function troubles({ productOver, blockMargin, ways }: Results) {
 export function verdictOf(results: Results): { verdict: Outcome; worst: string } {
   const worst = troubles(results).reduce((a, b) => (b.inHand < a.inHand ? b : a));
   const { inHand, of } = worst;
-  const verdict: Outcome = inHand >= 10 ? 'holds' : inHand >= 0 ? 'close' : 'fails';
   const words =
     inHand < 0 ? `${format(-inHand, 'dB', 2)} too strong` : `${format(inHand, 'dB', 2)} in hand`;
-  return { verdict, worst: `${of[0]?.toUpperCase()}${of.slice(1)}: ${words}.` };
+  return { verdict: outcomeOf(inHand), worst: `${of[0]?.toUpperCase()}${of.slice(1)}: ${words}.` };
 }

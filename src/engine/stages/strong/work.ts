@@ -1,14 +1,13 @@
 import { BLOCKS_BELOW, harmlessTone, thirdProduct } from '../../circuit/cubic.ts';
 import { nearestBroadcast } from '../../data/broadcastBands.ts';
-import type { Outcome } from '../../fields/kinds.ts';
 import { noResults, type Work } from '../../fields/stage.ts';
 import { dbOfPowerRatio, powerRatioOfDb } from '../../quantity/decibel.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
 import { advice } from './advice.ts';
 import { strongFields } from './fields.ts';
 import type { StrongSeen } from './seen.ts';
-import { bandPassThrough, networkBackwards, takenBeyond } from './selectivity.ts';
-import { verdictOf } from './verdict.ts';
+import { bandOf, networkOf, takenBeyond } from './selectivity.ts';
+import { outcomeOf, verdictOf } from './verdict.ts';
 
 type Results = Work<typeof strongFields>['results'];
 type Chain = NonNullable<StrongSeen['chain']>;
@@ -18,9 +17,6 @@ export const OVER_DRIVE = 6;
 
 /** Far attenuation of a filter on an open board, dB. Common practice, no source. */
 export const OPEN_BOARD = 70;
-
-/** From here on there is enough in hand, dB. */
-export const ENOUGH = 10;
 
 /** What strong stations do to the receiver. */
 export function workStrong(seen: StrongSeen): Work<typeof strongFields> {
@@ -112,12 +108,9 @@ interface Taken {
 
 /** What output network and band-pass take off a frequency beyond the signal's loss, dB. */
 function takenOf(seen: StrongSeen): (frequency: number) => Taken {
-  const { ladder, collectorSide, bandPass, nominal } = seen;
-  const network =
-    seen.throughNetwork === 'yes' && ladder !== null && collectorSide !== null
-      ? networkBackwards(ladder, collectorSide)
-      : null;
-  const band = seen.scheme === 'conversion' && bandPass !== null ? bandPassThrough(bandPass) : null;
+  const { nominal } = seen;
+  const network = networkOf(seen);
+  const band = bandOf(seen);
   return (frequency) => ({
     network: takenBeyond(network, frequency, nominal),
     bandPass: takenBeyond(band, frequency, nominal),
@@ -137,9 +130,6 @@ function blockedBy(
     return { block, taken, level, limit, margin, outcome: outcomeOf(margin) };
   });
 }
-
-export const outcomeOf = (margin: number): Outcome =>
-  margin >= ENOUGH ? 'holds' : margin >= 0 ? 'close' : 'fails';
 
 /** How a station of the broadcaster's strength comes in beside the filter. */
 function waysIn(

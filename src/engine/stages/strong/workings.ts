@@ -1,11 +1,11 @@
-import type { CoupledCircuits } from '../../circuit/coupledCircuits.ts';
 import { BLOCKS_BELOW } from '../../circuit/cubic.ts';
-import type { OutputLadder } from '../../circuit/outputLadder.ts';
 import { nearestBroadcast } from '../../data/broadcastBands.ts';
 import type { Bound, Look, StageWorkings, Working } from '../../fields/workings.ts';
 import type { strongFields } from './fields.ts';
-import { bandPassThrough, MOST_TAKEN, networkBackwards } from './selectivity.ts';
-import { ENOUGH, OPEN_BOARD, OVER_DRIVE } from './work.ts';
+import type { StrongSeen } from './seen.ts';
+import { bandOf, MOST_TAKEN, networkOf, type Selective, takenBeyond } from './selectivity.ts';
+import { ENOUGH } from './verdict.ts';
+import { OPEN_BOARD, OVER_DRIVE } from './work.ts';
 
 const cubic = 'Taylor series to the third power, any text on receivers';
 const sum = 'sum of decibels';
@@ -109,15 +109,24 @@ function beforeOf(look: Look): Bound {
   };
 }
 
+/** Output network or band-pass, as the stage has them. */
+function ladderOf(look: Look, which: 'network' | 'bandPass'): Selective | null {
+  return which === 'network'
+    ? networkOf({
+        throughNetwork: look('receive.throughNetwork') as StrongSeen['throughNetwork'],
+        ladder: look('output.ladder') as StrongSeen['ladder'],
+        collectorSide: look('output.inputResistance') as number | null,
+      })
+    : bandOf({
+        scheme: look('plan.scheme') as StrongSeen['scheme'],
+        bandPass: look('front.network') as StrongSeen['bandPass'],
+      });
+}
+
 /** What output network or band-pass take off a frequency beyond the signal's own loss. */
 function takenAt(look: Look, which: 'network' | 'bandPass', frequency: number): Bound {
-  const nominal = look('plan.nominal') as number;
-  const ladder = which === 'network' ? networkOf(look) : bandOf(look);
-  const part = ladder
-    ? Math.min(MOST_TAKEN, 20 * Math.log10(ladder.through(nominal) / ladder.through(frequency)))
-    : 0;
   return {
-    value: part,
+    value: takenBeyond(ladderOf(look, which), frequency, look('plan.nominal') as number),
     unit: 'dB',
     says:
       which === 'network'
@@ -126,21 +135,9 @@ function takenAt(look: Look, which: 'network' | 'bandPass', frequency: number): 
   };
 }
 
-function networkOf(look: Look) {
-  const ladder = look('output.ladder') as OutputLadder | null;
-  const side = look('output.inputResistance') as number | null;
-  if (look('receive.throughNetwork') !== 'yes' || !ladder || side === null) return null;
-  return networkBackwards(ladder, side);
-}
-
-function bandOf(look: Look) {
-  const made = look('front.network') as CoupledCircuits | null;
-  return look('plan.scheme') === 'conversion' && made ? bandPassThrough(made) : null;
-}
-
 /** The same as a working of its own: the ladder's transimpedance at both frequencies. */
 function takenWorking(look: Look, which: 'network' | 'bandPass'): Working {
-  const ladder = which === 'network' ? networkOf(look) : bandOf(look);
+  const ladder = ladderOf(look, which);
   if (!ladder) {
     return {
       says: which === 'network' ? 'The signal does not come through it.' : 'There is none.',

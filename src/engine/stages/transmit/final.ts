@@ -1,6 +1,6 @@
 import { currentGain } from '../../circuit/currentGain.ts';
 import { transistors } from '../../data/devices.ts';
-import { remember } from '../../fields/remember.ts';
+import { rememberBut } from '../../fields/remember.ts';
 import { powerRatioOfDb } from '../../quantity/decibel.ts';
 import { finalFigures } from './finalFigures.ts';
 import { sanity, standingAdvice } from './finalWords.ts';
@@ -17,18 +17,19 @@ import { sinkAdvice } from './sinkAdvice.ts';
 import { sinkKind } from './sinkKind.ts';
 import { togetherOf } from './together.ts';
 
-/**
- * Final: load, currents, heat, limits.
- *
- * @param driverStanding the driver’s standing current, A: its heat is among the limits
- */
-export const workFinal = remember<
-  TransmitSeen,
+/** Final: load, currents, heat, limits. */
+export const workFinal = rememberBut<
+  TransmitSeen & WithDriver,
   (typeof besideFinal)[number],
   ReturnType<typeof finalOf>
 >(besideFinal, finalOf);
 
-function finalOf(seen: FinalSeen, driverStanding: number) {
+interface WithDriver {
+  /** The driver’s standing current, A: its heat is among the limits. */
+  readonly driverStanding: number;
+}
+
+function finalOf(seen: FinalSeen & WithDriver) {
   const final = finalFigures(seen);
   const together = togetherOf(seen);
   const devices = together.sides * together.gang;
@@ -53,7 +54,7 @@ function finalOf(seen: FinalSeen, driverStanding: number) {
   const hfe = transistors[seen.finalDevice].hfe[1];
   const currentGainThere = currentGain(hfe, final.transition, seen.frequency);
   const limits = limitRows(seen, final, {
-    driverStanding,
+    driverStanding: seen.driverStanding,
     peakCurrent: stage.peakCurrent / together.gang,
     junction,
     junctionTone,

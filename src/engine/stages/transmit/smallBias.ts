@@ -8,7 +8,7 @@ import { followerBias } from '../../circuit/amplifier/emitterFollower.ts';
 import { type HybridPi, hybridPi } from '../../circuit/amplifier/hybridPi.ts';
 import { cardAt, type TransistorCard } from '../../circuit/amplifier/transistorCard.ts';
 import type { RowOf } from '../../fields/kinds.ts';
-import type { TransmitSeen } from './seen.ts';
+import type { SmallSeen } from './seen.ts';
 import { soundCard } from './smallCard.ts';
 import { type SmallKey, smallDevice } from './smallDevice.ts';
 import type { smallResults } from './smallFields.ts';
@@ -41,7 +41,7 @@ export const smallWords: Readonly<Record<SmallName, string>> = {
 };
 
 /** Operating points of all small stages, usual and at both ends of the spread. */
-export const smallBias = (seen: TransmitSeen): Readonly<Record<SmallName, AtRest>> => ({
+export const smallBias = (seen: SmallSeen): Readonly<Record<SmallName, AtRest>> => ({
   mic: atRest(seen, 'mic', seen.micDevice, biasOf(micParts(seen), seen.supply), null),
   follower: atRest(
     seen,
@@ -67,7 +67,7 @@ export const smallBias = (seen: TransmitSeen): Readonly<Record<SmallName, AtRest
 });
 
 function atRest(
-  seen: TransmitSeen,
+  seen: SmallSeen,
   name: SmallName,
   key: SmallKey,
   resistors: BiasResistors,

@@ -10,7 +10,7 @@ import { twoWayAmplifier } from '../../circuit/amplifier/twoWayAmplifier.ts';
 import { noiseShares } from '../../circuit/nodal/noiseFigure.ts';
 import { scattering, type TwoPort } from '../../circuit/nodal/scattering.ts';
 import type { Complex } from '../../circuit/nodal/twoPortFigures.ts';
-import type { TransmitSeen } from './seen.ts';
+import type { SmallSeen } from './seen.ts';
 import type { AtRest } from './smallBias.ts';
 import type { NoiseFound, SolvedDrive } from './smallFields.ts';
 import { amplifierParts, driverParts, followerParts, micParts } from './smallParts.ts';
@@ -50,7 +50,7 @@ export const SPEECH = 1000;
 
 /** The microphone amplifier from the microphone into the follower. */
 export const solveMic = (
-  seen: TransmitSeen,
+  seen: SmallSeen,
   { point, pi }: AtRest,
   load: number,
 ): SolvedStage | null =>
@@ -58,7 +58,7 @@ export const solveMic = (
 
 /** The follower from the microphone amplifier into the modulator. */
 export const solveFollower = (
-  seen: TransmitSeen,
+  seen: SmallSeen,
   { point, pi }: AtRest,
   source: number,
 ): SolvedStage | null =>
@@ -72,7 +72,7 @@ export const solveFollower = (
 
 /** The two-way amplifier from a source into its load; which place, for the workings' sake. */
 export const solveAmplifier = (
-  seen: TransmitSeen,
+  seen: SmallSeen,
   { card, point, pi }: AtRest,
   name: 'first' | 'second' | 'third',
   source: number,
@@ -86,19 +86,23 @@ export const solveAmplifier = (
   );
 
 /** Where the crystal filter and the amplifiers beside it work, Hz. */
-export const filterFrequencyOf = ({ filterFrequency, frequency }: TransmitSeen): number =>
+export const filterFrequencyOf = ({ filterFrequency, frequency }: SmallSeen): number =>
   filterFrequency ?? frequency;
 
-/** Noise of the two-way amplifier from a source equal to its load. */
-export function noiseOfAmplifier(
-  seen: TransmitSeen,
+/** Spacing of the tones that the intercept is meant for, Hz: the usual one of receiver tests. */
+export const TONE_SPACING = 20e3;
+
+/** What the two-way amplifier adds from a source equal to its load: noise, and products of two tones. */
+export function addedByAmplifier(
+  seen: SmallSeen,
   { card, point, pi }: AtRest,
-): NoiseFound | null {
+): { readonly noise: NoiseFound; readonly bend: ThirdOrder | null } | null {
   const circuit = twoWayAmplifier(amplifierParts(seen), pi, hybridPiOff(card));
   const two = closeStage(circuit, [seen.amplifierLoad, seen.amplifierLoad]);
-  if (!scattering(two, filterFrequencyOf(seen))) return null;
+  const frequency = filterFrequencyOf(seen);
+  if (!scattering(two, frequency)) return null;
   const { inner, collector, emitter } = circuit.device;
-  return noiseShares(
+  const noise = noiseShares(
     circuit.net,
     two,
     [
@@ -107,29 +111,13 @@ export function noiseOfAmplifier(
     ],
     seen.ambient,
   );
-}
-
-/** Spacing of the tones that the intercept is meant for, Hz: the usual one of receiver tests. */
-export const TONE_SPACING = 20e3;
-
-/** What two tones make of each other in the two-way amplifier, from a source equal to its load. */
-export function bendOfAmplifier(
-  seen: TransmitSeen,
-  { card, point, pi }: AtRest,
-): ThirdOrder | null {
-  const circuit = twoWayAmplifier(amplifierParts(seen), pi, hybridPiOff(card));
-  return thirdOrder(
-    circuit,
-    closeStage(circuit, [seen.amplifierLoad, seen.amplifierLoad]),
-    bentCurrents(card, seen.ambient, point),
-    filterFrequencyOf(seen),
-    TONE_SPACING,
-  );
+  const bent = bentCurrents(card, seen.ambient, point);
+  return { noise, bend: thirdOrder(circuit, two, bent, frequency, TONE_SPACING) };
 }
 
 /** The driver from a source through its transformer into the final's base. */
 export const solveDriver = (
-  seen: TransmitSeen,
+  seen: SmallSeen,
   { point, pi }: AtRest,
   source: number,
 ): SolvedStage | null =>

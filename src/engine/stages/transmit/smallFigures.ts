@@ -1,21 +1,17 @@
 import { hybridPiOff, transitionOf } from '../../circuit/amplifier/hybridPi.ts';
 import { type StabilityScan, stabilityScan } from '../../circuit/amplifier/stabilityScan.ts';
+import { rememberOf } from '../../fields/remember.ts';
 import type { Problem } from '../../fields/stage.ts';
 import { dbOfPowerRatio, dbOfVoltageRatio } from '../../quantity/decibel.ts';
 import { format } from '../../quantity/format.ts';
 import { dbmOfWatts } from '../../quantity/power.ts';
-import { amplifierInputs } from './amplifierInputs.ts';
-import { driverInputs } from './driverInputs.ts';
-import { micInputs } from './micInputs.ts';
 import { nodeRows } from './nodeRows.ts';
 import { noiseRows } from './noiseRows.ts';
-import { ownSmallInputs } from './ownSmallInputs.ts';
-import type { TransmitSeen } from './seen.ts';
+import { type SmallSeen, smallKeys, type TransmitSeen } from './seen.ts';
 import { type AtRest, smallBias, smallNames, smallWords } from './smallBias.ts';
 import { smallCard } from './smallCard.ts';
 import {
-  bendOfAmplifier,
-  noiseOfAmplifier,
+  addedByAmplifier,
   SCAN_FROM,
   SCAN_POINTS,
   SCAN_TO,
@@ -31,37 +27,13 @@ import { smallDevice } from './smallDevice.ts';
  * The small stages in the transmitter's order, each between what really stands beside it. The last
  * answer is kept: most changes of a rig leave these stages alone.
  */
-export function smallFigures(seen: TransmitSeen): ReturnType<typeof figuresOf> {
-  if (!last || smallKeys.some((key) => !Object.is(last?.seen[key], seen[key]))) {
-    last = { seen, figures: figuresOf(seen) };
-  }
-  return last.figures;
-}
+export const smallFigures = rememberOf<
+  TransmitSeen,
+  (typeof smallKeys)[number],
+  ReturnType<typeof figuresOf>
+>(smallKeys, figuresOf);
 
-let last: { readonly seen: TransmitSeen; readonly figures: ReturnType<typeof figuresOf> } | null =
-  null;
-
-/** All that the small stages depend on. */
-const smallKeys = [
-  ...(Object.keys({ ...micInputs, ...amplifierInputs, ...driverInputs, ...ownSmallInputs }) as (
-    | keyof typeof micInputs
-    | keyof typeof amplifierInputs
-    | keyof typeof driverInputs
-    | keyof typeof ownSmallInputs
-  )[]),
-  'micInput',
-  'micCurrent',
-  'modulatorImpedance',
-  'finalInput',
-  'supply',
-  'frequency',
-  'filterFrequency',
-  'scheme',
-  'frontEnd',
-  'ambient',
-] as const;
-
-function figuresOf(seen: TransmitSeen) {
+function figuresOf(seen: SmallSeen) {
   const contradiction = contradicts(seen);
   if (contradiction) return { stop: contradiction };
   const bias = smallBias(seen);
@@ -90,8 +62,9 @@ function figuresOf(seen: TransmitSeen) {
     before === null ? trial.input.r : (before.output.r * trial.input.r) / seen.amplifierLoad;
   const driver = solveDriver(seen, bias.driver, driverSource);
   if (!works(driver)) return { stop: noGain('driverFeedback') };
-  const noise = noiseOfAmplifier(seen, bias.amplifier);
-  const bend = bendOfAmplifier(seen, bias.amplifier);
+  const added = addedByAmplifier(seen, bias.amplifier);
+  const noise = added?.noise ?? null;
+  const bend = added?.bend ?? null;
   const drives = [
     ...mic.drives,
     ...follower.drives,
@@ -162,7 +135,7 @@ function figuresOf(seen: TransmitSeen) {
 }
 
 /** The amplifier behind the band-pass, from a source that matches it; null where there is none. */
-function thirdOf(seen: TransmitSeen, amplifier: AtRest): SolvedStage | null | 'lost' {
+function thirdOf(seen: SmallSeen, amplifier: AtRest): SolvedStage | null | 'lost' {
   if (seen.scheme !== 'conversion' || seen.thirdAmplifier === 'no') return null;
   const probe = solveAmplifier(seen, amplifier, 'third', seen.frontEnd);
   if (!works(probe)) return 'lost';
@@ -215,7 +188,7 @@ function notAtWork(bias: ReturnType<typeof smallBias>): Problem | null {
 }
 
 /** The user's own transistor, where it is used and can't be. */
-function contradicts(seen: TransmitSeen): Problem | null {
+function contradicts(seen: SmallSeen): Problem | null {
   if (![seen.micDevice, seen.amplifierDevice, seen.driverDevice].includes('own')) return null;
   const field = 'transmit.ownSmallTransit';
   if (seen.ownSmallHfeLeast > seen.ownSmallHfe || seen.ownSmallHfe > seen.ownSmallHfeMost) {

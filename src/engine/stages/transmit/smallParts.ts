@@ -3,10 +3,10 @@ import type { EmitterFollower } from '../../circuit/amplifier/emitterFollower.ts
 import type { MicrophoneAmplifier } from '../../circuit/amplifier/microphoneAmplifier.ts';
 import type { TransformerDriver } from '../../circuit/amplifier/transformerDriver.ts';
 import type { TwoWayAmplifier } from '../../circuit/amplifier/twoWayAmplifier.ts';
-import type { TransmitSeen } from './seen.ts';
+import type { SmallSeen } from './seen.ts';
 
 /** The microphone amplifier's parts as built. */
-export const micParts = (seen: TransmitSeen): MicrophoneAmplifier => ({
+export const micParts = (seen: SmallSeen): MicrophoneAmplifier => ({
   ...base(seen.micBias, seen.micUpper, seen.micLower),
   emitter: seen.micEmitter,
   bridged: seen.micBridged,
@@ -20,7 +20,7 @@ export const micParts = (seen: TransmitSeen): MicrophoneAmplifier => ({
 });
 
 /** The follower's, behind the microphone amplifier's own coupling capacitor. */
-export const followerParts = (seen: TransmitSeen): EmitterFollower => ({
+export const followerParts = (seen: SmallSeen): EmitterFollower => ({
   upper: seen.followerUpper,
   lower: seen.followerLower,
   emitter: seen.followerEmitter,
@@ -29,7 +29,7 @@ export const followerParts = (seen: TransmitSeen): EmitterFollower => ({
 });
 
 /** The two-way amplifier's parts as built. */
-export const amplifierParts = (seen: TransmitSeen): TwoWayAmplifier => ({
+export const amplifierParts = (seen: SmallSeen): TwoWayAmplifier => ({
   ...base(seen.amplifierBias, seen.amplifierUpper, seen.amplifierLower),
   emitter: seen.amplifierEmitter,
   bridged: seen.amplifierBridged,
@@ -43,7 +43,7 @@ export const amplifierParts = (seen: TransmitSeen): TwoWayAmplifier => ({
 });
 
 /** The driver's parts, its transformer wound so that the final's base becomes the load asked for. */
-export const driverParts = (seen: TransmitSeen): TransformerDriver => ({
+export const driverParts = (seen: SmallSeen): TransformerDriver => ({
   ...base(seen.driverBias, seen.driverUpper, seen.driverLower),
   emitter: seen.driverEmitter,
   bridged: seen.driverBridged,
@@ -60,7 +60,7 @@ export const driverParts = (seen: TransmitSeen): TransformerDriver => ({
 });
 
 const base = (
-  form: TransmitSeen['amplifierBias'],
+  form: SmallSeen['amplifierBias'],
   upper: number,
   lower: number,
 ): Pick<CommonEmitter, 'from' | 'upper' | 'lower'> => ({

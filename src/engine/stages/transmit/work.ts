@@ -18,7 +18,7 @@ export function workTransmit(seen: TransmitSeen): Work<typeof transmitFields> {
   const { micStanding, followerStanding, amplifierStanding, driverStanding } = small.results;
   const amplifiers = small.third === null ? 2 : 3;
   const others = driverStanding + amplifiers * amplifierStanding + micStanding + followerStanding;
-  const final = workFinal(seen, driverStanding);
+  const final = workFinal({ ...seen, driverStanding });
   const modulator = workModulator(seen);
   const levels = workLevels(seen, small, final.results, modulator.results);
   const carrier = workCarrier(seen, levels.sideband, levels.results.modulatorNull);
