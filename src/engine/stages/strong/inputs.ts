@@ -3,7 +3,7 @@ import { quantity } from '../../fields/declare.ts';
 /** What the user may say of strong stations, and of what stands against them. */
 export const strongInputs = {
   pair: quantity({
-    label: 'Two stations beside the channel, each',
+    label: 'Each of two stations beside the channel',
     symbol: 'L_pair',
     unit: 'dBm',
     range: [-110, 10],
@@ -13,7 +13,7 @@ export const strongInputs = {
     help: 'At the antenna. S9 is −73 dBm: −43 is S9+30 dB, a busy evening.',
   }),
   frequency: quantity({
-    label: 'A broadcaster on',
+    label: 'Broadcaster’s frequency',
     symbol: 'f_bc0',
     unit: 'Hz',
     range: [100e3, 60e6],
@@ -22,7 +22,7 @@ export const strongInputs = {
     help: 'Left blank: the nearest place in a broadcasting band.',
   }),
   level: quantity({
-    label: 'Its strength at the antenna',
+    label: 'Its level at the antenna',
     symbol: 'L_bc',
     unit: 'dBm',
     range: [-110, 20],
